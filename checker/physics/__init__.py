@@ -1,0 +1,1 @@
+"""Formulas of the trade: plain functions of SI numbers, each with its source."""
