@@ -1,0 +1,129 @@
+"""What may be said of one duct, whether it stands under a fan, a hood, a dryer or among the runs."""
+
+from typing import Annotated
+
+from checker.design.fields import (
+    Airflow,
+    Choice,
+    Count,
+    Flag,
+    FrictionRate,
+    Length,
+    DuctSize,
+    Node,
+    Permeance,
+    Plain,
+    Reference,
+    Resistance,
+    Share,
+    Slope,
+    Temperature,
+    listed,
+    named,
+    record,
+    said,
+)
+
+DuctMaterial = Annotated[
+    str,
+    Choice(
+        "galvanized steel", "stainless steel", "copper", "aluminum", "rigid plastic", "flexible", "semi-rigid aluminum",
+        "duct board", "lined steel", "pvc", "gypsum", "framing cavity", "concrete", "unknown metal",
+        galvanized_steel="galvanized | galvanised steel | sheet metal | steel | spiral | smooth metal | rigid metal | metal",
+        flexible="flex | flex duct | flexible duct | insulated flex | plastic flex",
+        semi_rigid_aluminum="foil flex | flexible metal | flexible aluminum | aluminum flex | semi-rigid",
+        rigid_plastic="plastic | hdpe | pe | polyethylene",
+        duct_board="fiberglass duct board | fibrous glass | ductboard", pvc="schedule 40 pvc",
+        framing_cavity="stud cavity | joist cavity | panned joist | panned | building cavity",
+        aluminum="aluminium | smooth aluminum", stainless_steel="stainless",
+        lined_steel="lined duct", unknown_metal="smooth",
+    ),
+]  # fmt: skip
+Piece = Annotated[
+    str,
+    Choice(
+        "elbow-90", "elbow-45", "elbow-30", "elbow-180", "elbow-90-mitered", "flat-elbow-90", "tee-branch", "tee-through",
+        "wye-branch", "takeoff-45", "takeoff-90", "boot", "boot-90", "reducer", "expansion", "offset", "damper",
+        "backdraft-damper", "wall-cap", "roof-cap", "louver", "entry", "exit", "silencer",
+        elbow_90="elbow | 90 | 90s | 90 elbow | ell | elbows 90 | 90 degree elbow | elbows",
+        elbow_45="45 | 45s | 45 elbow | 45 degree elbow | elbows 45", elbow_30="30 | 30 elbow",
+        elbow_180="180 | u bend | return bend | 180 turn", wall_cap="wall hood | cap | wall terminal",
+        roof_cap="roof jack | roof terminal", tee_branch="tee", tee_through="tee straight", wye_branch="wye | y branch",
+        takeoff_45="45 takeoff", takeoff_90="90 takeoff | takeoff | straight takeoff", boot="register boot | straight boot",
+        boot_90="elbow boot | 90 boot", reducer="transition | contraction", damper="balancing damper | volume damper",
+        expansion="enlargement", elbow_90_mitered="mitered elbow | square elbow | mitred elbow",
+        silencer="sound attenuator",
+    ),
+]  # fmt: skip
+PLACES = Choice(
+    "outdoors", "conditioned", "attic", "crawl space", "garage", "basement", "exterior wall", "chase", "roof", "soffit",
+    "underground", "slab", "floor over unconditioned",
+    outdoors="outside | exterior", conditioned="inside | conditioned space | indoors | interior | inside envelope",
+    crawl_space="crawl | crawlspace", exterior_wall="outside wall", attic="vented attic | unconditioned attic",
+    chase="shaft", underground="buried", garage="attached garage", soffit="interior soffit",
+)  # fmt: skip
+Where = Annotated[str, Reference("rooms", words=PLACES)]
+Turn = Annotated[
+    str,
+    Choice(
+        "mitered", "4 in radius", "6 in radius", "8 in radius", "10 in radius", "smooth", "tight",
+        mitered="mitred | 4 in radius mitered", smooth="long radius", tight="short radius | standard",
+    ),
+]  # fmt: skip
+Basis = Annotated[
+    str,
+    Choice("table", "maker", "measured", "engineered", maker="maker's design | manufacturer | by maker",
+           measured="tested", engineered="duct design | calculated"),
+]  # fmt: skip
+
+
+@record
+class Airway(Node):
+    """One duct: size, length, pieces, what it is made of and where it runs."""
+
+    size: DuctSize | None = said("inside size: round diameter, or width x depth", "6 in", "10x6 in")
+    length: Length | None = said("straight length, without fittings", "11 ft")
+    pieces: dict[Piece, Count] = named("fittings by kind and count", {"elbow-90": 2})
+    elbow_radius: Turn | None = said("what the elbows are, for the dryer's table and the losses", "mitered")
+    material: DuctMaterial | None = said("what it is made of", "galvanized steel")
+    thickness: Length | None = said("sheet thickness", "0.0157 in")
+    location: list[Where] = listed("where it runs; rooms or attic, crawl space, garage, chase ...", "attic")
+    insulation: Resistance | None = said("insulation on the duct, or `none`", "R-8")
+    vapor_jacket: Flag | None = said("whether a vapor retarder covers the insulation", True)
+    jacket_permeance: Permeance | None = said("permeance of the jacket", "0.05 perm")
+    slope: Slope | None = said("fall toward the outdoors", "1/4 in/ft")
+    support_spacing: Length | None = said("greatest distance between supports", "4 ft")
+    sag: Slope | None = said("sag between supports of flexible duct", "1/2 in/ft")
+    compression: Share | None = said("flexible duct: how far it is from fully stretched", "4 %")
+    sealed: Plain | None = said("how joints are sealed: mastic, tape, gasket; `none` if they are not", "mastic")
+    joints: Plain | None = said("how joints are fastened", "three screws")
+    screw_intrusion: Length | None = said("how far fasteners reach into the duct", "1/8 in")
+    listing: Plain | None = said("listing of factory-made duct", "UL 181")
+    shared_with: list[Plain] = listed("other exhausts that use the same duct", "bath-fan")
+    damper: Flag | None = said("whether a backdraft damper stands in the duct", True)
+    balancing_damper: Flag | None = said("whether a volume damper stands in the run", True)
+    damper_access: Flag | None = said("whether that damper can be reached", True)
+    basis: Basis | None = said("what its length is judged by: table, maker, measured, engineered", "table")
+    air_temperature: Temperature | None = said("coldest or hottest air in it", "55 degF")
+    velocity_limit_by: Plain | None = said("where a velocity limit other than the usual one comes from")
+    buried: Flag | None = said("buried in ceiling insulation", False)
+    insulation_over: Resistance | None = said("ceiling insulation over a buried duct", "R-19")
+    insulation_under: Resistance | None = said("ceiling insulation under a buried duct", "R-11")
+    earth_clearance: Length | None = said("distance to the earth", "6 in")
+    framing_edge: Length | None = said("distance from the duct to the face of the framing", "1 1/2 in")
+    nail_plates: Flag | None = said("whether steel plates protect it where it is near the framing face", True)
+    cavity_depth: Length | None = said("clear depth of the wall or joist cavity it runs in", "3 1/2 in")
+
+End = Annotated[str, Reference("runs", "outlets", "equipment", "fans", "hoods", "filters", "openings", "rooms", words=PLACES)]
+
+
+@record
+class Run(Airway):
+    """A run among others: from a mover, a filter, another run or an opening to the next, an outlet or a room."""
+
+    from_: End | None = said("where the air comes from: mover, run, outlet, opening or room", "slim-duct", key="from")
+    to: End | None = said("where the air goes: run, outlet, mover, opening or room", "bed-outlet")
+    airflow: Airflow | None = said("design airflow; else the sum of the outlets it feeds", "180 cfm")
+    declared_friction_rate: FrictionRate | None = said("friction rate on the designer's sheet", "0.08 in w.c./100 ft")
+    declared_equivalent_length: Length | None = said("equivalent length of its fittings on the sheet", "45 ft")
+    serves: list[Annotated[str, Reference("rooms")]] = listed("rooms it serves, where no outlet is given", "bedroom")

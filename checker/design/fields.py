@@ -1,0 +1,196 @@
+"""What a design file may say, as typed classes: the markers that give a field its unit or its words.
+
+A section of the file is a standard dataclass. Each field carries its kind (a quantity with a dimension,
+a choice, a reference, yes or no, text) in its annotation and its meaning in `said(...)`. From this one
+source come the fast builder (build.py), the JSON Schema and the typed Python API (schema.py). Nothing
+here imports pydantic: the hooks do, when pydantic calls them.
+"""
+
+import dataclasses
+from typing import TYPE_CHECKING, Annotated, Any, TypeVar
+
+from checker.sizes import Size
+from checker.units import Airtightness
+
+if TYPE_CHECKING:
+    from checker.design.pydantic_bridge import Handler, JsonHandler
+
+C = TypeVar("C")
+
+
+class Node:
+    """A thing of the design: it knows its path in the file, its name and what it stands in."""
+
+    __pydantic_config__ = {"extra": "forbid"}  # noqa: RUF012
+    short: tuple[str, ...] = ()  # fields that a plain value in place of the whole record fills
+    path: Any = ""
+    name: Any = ""
+    up: Any = None
+
+    def __setattr__(self, attribute: str, value: object) -> None:
+        raise AttributeError(f"a design is read-only: cannot set {attribute}")
+
+
+def record(cls: type[C]) -> type[C]:
+    """Make a section class: a dataclass without generated methods, which keeps start-up short."""
+    return dataclasses.dataclass(init=False, repr=False, eq=False)(cls)
+
+
+def said(description: str, *examples: object, key: str = "", default: Any = None) -> Any:
+    """A field that may be absent: its meaning, examples for editors, and its key where Python reserves it."""
+    facts: dict[str, Any] = {"description": description}
+    if examples:
+        facts["examples"] = list(examples)
+    if key:
+        facts["alias"] = key
+    return dataclasses.field(default=default, metadata=facts)
+
+
+def named(description: str, *examples: object) -> Any:
+    """A map of things keyed by name, empty when absent."""
+    facts: dict[str, Any] = {"description": description}
+    if examples:
+        facts["examples"] = list(examples)
+    return dataclasses.field(default_factory=dict, metadata=facts)
+
+
+def listed(description: str, *examples: object, key: str = "") -> Any:
+    """A list, empty when absent; a single value may be written without brackets."""
+    facts: dict[str, Any] = {"description": description}
+    if examples:
+        facts["examples"] = list(examples)
+    if key:
+        facts["alias"] = key
+    return dataclasses.field(default_factory=list, metadata=facts)
+
+
+class Kind:
+    """What a scalar of the file is. Subclasses differ in data only; build.py and schema.py act on them."""
+
+    __slots__ = ()
+
+    def __get_pydantic_core_schema__(self, source: Any, handler: "Handler") -> Any:
+        from checker.design.pydantic_bridge import core_schema
+
+        return core_schema(self)
+
+    def __get_pydantic_json_schema__(self, schema: Any, handler: "JsonHandler") -> dict[str, Any]:
+        from checker.design.pydantic_bridge import json_schema
+
+        return json_schema(self)
+
+
+class Quantity(Kind):
+    """A number with a unit; `none_is` gives the word `none` a value (no screen, no insulation)."""
+
+    __slots__ = ("dimension", "none_is")
+
+    def __init__(self, dimension: str, none_is: float | None = None) -> None:
+        self.dimension = dimension
+        self.none_is = none_is
+
+
+class SizeKind(Kind):
+    """A cross-section such as `6 in` or `10x6 in`; for a filter `20x25x1 in`."""
+
+    __slots__ = ("of_filter",)
+
+    def __init__(self, of_filter: bool = False) -> None:
+        self.of_filter = of_filter
+
+
+class AirtightnessKind(Kind):
+    """`1.5 ACH50`, `650 cfm50` or a flow per area of floor or envelope."""
+
+    __slots__ = ()
+
+
+class Choice(Kind):
+    """One word of a list; each may have other spellings that mean the same."""
+
+    __slots__ = ("spellings", "words")
+
+    def __init__(self, *words: str, **also: str) -> None:
+        """`also` maps a word (spaces and hyphens as underscores) to other spellings, split by ` | `."""
+        self.words = words
+        self.spellings = {fold(word): word for word in words}
+        by_slug = {fold(word).replace(" ", "_"): word for word in words}
+        for slug, others in also.items():
+            for other in others.split(" | "):
+                self.spellings[fold(other)] = by_slug[slug]
+
+
+def fold(word: str) -> str:
+    """Lower case, hyphens and underscores as single spaces: how words of the file are compared."""
+    return " ".join(word.lower().replace("-", " ").replace("_", " ").split())
+
+
+class Reference(Kind):
+    """The name of a thing in one of the sections, or one of a few plain words."""
+
+    __slots__ = ("sections", "words")
+
+    def __init__(self, *sections: str, words: Choice | None = None) -> None:
+        self.sections = sections
+        self.words = words
+
+
+class YesNo(Kind):
+    """A truth value: yes, no, true or false."""
+
+    __slots__ = ()
+
+
+class Whole(Kind):
+    """A count: a whole number, not negative."""
+
+    __slots__ = ()
+
+
+class Number(Kind):
+    """A plain number without a unit (an exponent, a MERV, a ratio)."""
+
+    __slots__ = ("least", "most")
+
+    def __init__(self, least: float | None = None, most: float | None = None) -> None:
+        self.least = least
+        self.most = most
+
+
+class Text(Kind):
+    """Free text; a number is taken as written."""
+
+    __slots__ = ()
+
+
+Airflow = Annotated[float, Quantity("airflow")]
+Length = Annotated[float, Quantity("length")]
+Diameter = Annotated[float, Quantity("diameter")]
+Area = Annotated[float, Quantity("area")]
+SmallArea = Annotated[float, Quantity("small_area")]
+Volume = Annotated[float, Quantity("volume")]
+Pressure = Annotated[float, Quantity("pressure")]
+HousePressure = Annotated[float, Quantity("house_pressure")]
+Power = Annotated[float, Quantity("power")]
+HeatRate = Annotated[float, Quantity("heat_rate")]
+Temperature = Annotated[float, Quantity("temperature")]
+TemperatureDifference = Annotated[float, Quantity("temperature_difference")]
+Resistance = Annotated[float, Quantity("resistance", none_is=0.0)]
+Permeance = Annotated[float, Quantity("permeance")]
+Sound = Annotated[float, Quantity("sound")]
+Share = Annotated[float, Quantity("share")]
+Slope = Annotated[float, Quantity("slope")]
+Angle = Annotated[float, Quantity("angle")]
+Velocity = Annotated[float, Quantity("velocity")]
+FrictionRate = Annotated[float, Quantity("friction_rate")]
+Humidity = Annotated[float, Quantity("relative_humidity")]
+Leakage = Annotated[float, Quantity("leakage")]
+DegreeDays = Annotated[float, Quantity("degree_days")]
+ElectricityPrice = Annotated[float, Quantity("electricity_price")]
+FuelPrice = Annotated[float, Quantity("fuel_price")]
+AirtightnessFact = Annotated[Airtightness, AirtightnessKind()]
+DuctSize = Annotated[Size, SizeKind()]
+FilterSize = Annotated[Size, SizeKind(of_filter=True)]
+Flag = Annotated[bool, YesNo()]
+Count = Annotated[int, Whole()]
+Plain = Annotated[str, Text()]

@@ -1,0 +1,100 @@
+"""The `openings` section: everything in the outside of the house that air, fumes or people use."""
+
+from typing import Annotated
+
+from checker.design.fields import (
+    Area,
+    Choice,
+    Flag,
+    Length,
+    Node,
+    Plain,
+    Pressure,
+    Quantity,
+    Airflow,
+    SmallArea,
+    Reference,
+    named,
+    listed,
+    record,
+    said,
+)
+
+OPENING_KINDS = Choice(
+        "outdoor air intake", "make-up air intake", "combustion air intake", "exhaust", "kitchen exhaust",
+        "dryer exhaust", "combined intake and exhaust", "combustion vent", "direct vent", "chimney", "plumbing vent",
+        "window", "door", "soffit vent", "attic vent", "gable vent", "ridge vent", "foundation vent", "gas meter",
+        "gas regulator", "lot line", "street", "parking", "walkway", "outdoor unit", "radon vent", "other",
+        outdoor_air_intake="intake | fresh air intake | supply intake | air intake | outdoor air",
+        make_up_air_intake="makeup air intake | make up air | makeup air",
+        combustion_air_intake="combustion air",
+        exhaust="bath exhaust | exhaust outlet | fan exhaust | exhaust terminal | hrv exhaust | bathroom exhaust | stale air",
+        kitchen_exhaust="range hood exhaust | hood exhaust | cooking exhaust", dryer_exhaust="dryer vent | dryer",
+        combined_intake_and_exhaust="combination terminal | combination hood | combined terminal",
+        combustion_vent="flue | appliance vent | b vent | gas vent | vent terminal | power vent | furnace vent",
+        direct_vent="sealed vent | direct vent terminal | concentric vent",
+        plumbing_vent="vent stack | plumbing stack | vtr | sewer vent | soil stack",
+        window="operable window | fixed window", door="exterior door", soffit_vent="eave vent | soffit",
+        gas_meter="meter", gas_regulator="regulator | gas regulator vent", lot_line="property line | boundary",
+        street="alley | road | driveway | loading dock", parking="parking lot | carport", walkway="sidewalk | path | deck",
+        outdoor_unit="heat pump | condenser | condensing unit",
+)  # fmt: skip
+OpeningKind = Annotated[str, OPENING_KINDS]
+Neighbour = Annotated[str, Reference("openings", words=OPENING_KINDS)]
+DamperKind = Annotated[
+    str,
+    Choice(
+        "gravity", "powered", "none",
+        gravity="backdraft | barometric | spring | flap | gravity backdraft", powered="motorized | motorised | automatic | motor",
+    ),
+]  # fmt: skip
+Face = Annotated[str, Choice("wall", "roof", "soffit", "gable", "foundation", "ground", gable="gable wall")]
+Into = Annotated[
+    str,
+    Choice(
+        "outdoors", "attic", "soffit", "crawl space", "garage", "indoors", "ridge vent", "roof void", "wall cavity",
+        outdoors="outside", attic="attic space", crawl_space="crawl | crawlspace",
+    ),
+]  # fmt: skip
+Screen = Annotated[float, Quantity("length", none_is=0.0)]
+
+
+@record
+class Position(Node):
+    """A point in the one frame of the house; up is from grade at that spot."""
+
+    east: Length | None = said("distance east of the origin", "12 ft")
+    north: Length | None = said("distance north of the origin", "0 ft")
+    up: Length | None = said("height above grade at that spot", "14 ft")
+
+
+@record
+class Opening(Node):
+    """An outdoor opening or a thing outdoors that openings must keep away from."""
+
+    kind: OpeningKind | None = said("what it is", "outdoor air intake")
+    at: Position | None = said("centre of the opening in the frame of the house")
+    on: Face | None = said("what it is in: wall, roof, soffit", "wall")
+    wall: Plain | None = said("name or compass point of the wall", "south gable")
+    into: Into | None = said("where an exhaust ends or an intake draws from; outdoors unless said", "outdoors")
+    clear_of: dict[Neighbour, Length] = named("stated distances to other openings, by name or by kind (the nearest)", {"bath-exhaust": "11 ft"})
+    above: dict[Neighbour, Length] = named("stated heights above other openings, by name or kind (below: negative)", {"intake": "3 ft"})
+    height_over_grade: Length | None = said("height of its lower edge above grade; else taken from `at`", "9 ft")
+    height_over_roof: Length | None = said("height above the roof it is in", "2 ft")
+    to_lot_line: Length | None = said("distance to the nearest lot line", "6 ft")
+    size: Plain | None = said("size as drawn; no rule reads it", "8x8 in")
+    width: Length | None = said("width of a window or door", "3 ft")
+    height: Length | None = said("height of a window or door", "4 ft")
+    free_area: SmallArea | None = said("net free area", "28 in2")
+    airflow: Airflow | None = said("airflow through it where no fan, hood or dryer tells", "80 cfm")
+    screen: Screen | None = said("mesh opening of its screen, or `none`", "1/4 in")
+    hooded: Flag | None = said("protected from rain by a hood or louver", True)
+    damper: DamperKind | None = said("what closes it when idle", "gravity")
+    operable: Flag | None = said("whether a window opens", True)
+    combination_listed: Flag | None = said("factory-built combined terminal, listed for the purpose", False)
+    faces_walkway: Flag | None = said("whether it blows onto a walkway", False)
+    room: Annotated[str, Reference("rooms")] | None = said("room that a window or door belongs to", "kitchen")
+    pressure_drop: Pressure | None = said("pressure drop of hood or louver at the design airflow", "0.03 in w.c.")
+    serves: list[Annotated[str, Reference("fans", "hoods", "dryers", "equipment", "combustion")]] = listed("fans, hoods or appliances that use it", "fresh-air")
+    area: Area | None = said("gross area", "1 ft2")
+    notes: Plain | None = said("anything a reader should know; no rule reads it")

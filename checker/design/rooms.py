@@ -1,0 +1,102 @@
+"""The `rooms` section: use, size, air in and out, doors, windows and what stands in the room."""
+
+from typing import Annotated
+
+from checker.design.fields import (
+    Airflow,
+    Area,
+    Choice,
+    Count,
+    Flag,
+    HeatRate,
+    Length,
+    Node,
+    Plain,
+    Reference,
+    SmallArea,
+    Volume,
+    listed,
+    record,
+    said,
+)
+
+RoomUse = Annotated[
+    str,
+    Choice(
+        "bedroom", "living", "dining", "kitchen", "bathroom", "toilet", "laundry", "closet", "hall", "office",
+        "utility", "mechanical", "storage", "stair", "basement", "garage", "attic", "crawl space", "other",
+        bedroom="bed | bed room | master bedroom | primary bedroom | guest room",
+        living="living room | family room | great room | den | lounge | sitting room | main room | open plan",
+        dining="dining room", bathroom="bath | shower room | full bath | master bath | primary bath",
+        toilet="toilet room | wc | half bath | powder room | water closet", laundry="laundry room | wash room",
+        closet="walk in closet | wardrobe | cupboard", hall="hallway | corridor | entry | foyer | mudroom",
+        office="study | workroom | studio", mechanical="mechanical room | furnace room | boiler room | plant room",
+        utility="utility room", storage="store | pantry", stair="stairs | stairwell | stairway",
+        crawl_space="crawl | crawlspace", attic="loft space", basement="cellar",
+    ),
+]  # fmt: skip
+Fixture = Annotated[
+    str,
+    Choice(
+        "toilet", "shower", "tub", "jetted tub", "sauna", "basin", "bidet",
+        toilet="wc | water closet", tub="bath | bathtub", basin="sink | lavatory", jetted_tub="whirlpool",
+    ),
+]  # fmt: skip
+DoorKind = Annotated[str, Choice("door", "opening", "none", door="swing | sliding | pocket", opening="open")]
+RoomRef = Annotated[str, Reference("rooms")]
+
+
+@record
+class Door(Node):
+    """The way for air between a room and the rest of the house."""
+
+    undercut: Length | None = said("clear gap under the closed door, above the finished floor", "3/4 in")
+    width: Length | None = said("door width", "30 in")
+    transfer_area: SmallArea | None = said("net free area of a transfer grille or jumper duct", "40 in2")
+    weatherstripped: Flag | None = said("whether the door seals on all sides", False)
+    to: RoomRef | None = said("room on the other side", "hall")
+
+
+@record
+class Window(Node):
+    """Windows of a room, together."""
+
+    glazed_area: Area | None = said("glazed area", "14 ft2")
+    openable_area: Area | None = said("area that opens to outdoors", "6 ft2")
+
+
+@record
+class MeasuredRoom(Node):
+    """Values measured on site."""
+
+    supply: Airflow | None = said("supply airflow measured", "45 cfm")
+    exhaust: Airflow | None = said("exhaust airflow measured", "52 cfm")
+
+
+@record
+class Room(Node):
+    """A room or space, by its use."""
+
+    use: RoomUse | None = said("what the room is for", "bedroom")
+    floor_area: Area | None = said("floor area", "140 ft2")
+    ceiling_height: Length | None = said("ceiling height", "8 ft")
+    volume: Volume | None = said("volume, where the ceiling is not flat", "1200 ft3")
+    level: Plain | None = said("story it is on", "upper")
+    conditioned: Flag | None = said("whether it is heated or cooled space; assumed for living uses", True)
+    supply: Airflow | None = said("conditioned supply airflow designed for the room", "60 cfm")
+    return_: Airflow | None = said("return airflow taken from the room", "60 cfm", key="return")
+    outdoor_air: Airflow | None = said("outdoor air designed to reach the room", "15 cfm")
+    exhaust: Airflow | None = said("exhaust airflow designed from the room", "50 cfm")
+    heating_load: HeatRate | None = said("heating load at winter design", "3200 Btu/h")
+    cooling_load: HeatRate | None = said("sensible cooling load at summer design", "2400 Btu/h")
+    door: Door | None = said("its door to the rest of the house")
+    open_to: list[RoomRef] = listed("rooms it is open to without a door", "living")
+    opening_area: Area | None = said("area of the permanent opening to the room it is open to", "30 ft2")
+    common_wall_open: Annotated[str, Choice("half or more", "less than half")] | None = said(
+        "how much of the common wall is open to the room it is open to", "half or more"
+    )
+    window: Window | None = said("its windows")
+    fixtures: list[Fixture] = listed("bath fixtures that stand in it", "toilet", "shower")
+    compartments: Count | None = said("separate toilet compartments with their own door", 0)
+    dryer_space: Flag | None = said("whether a space for a clothes dryer is planned", False)
+    notes: Plain | None = said("anything a reader should know; no rule reads it")

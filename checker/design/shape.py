@@ -1,0 +1,62 @@
+"""What each field of a section class expects, read once from its annotation."""
+
+import dataclasses
+from functools import cache
+from types import NoneType, UnionType
+from typing import Annotated, Any, NamedTuple, Union, get_args, get_origin
+
+from checker.design.fields import Kind, Node, Text
+
+
+class Shape(NamedTuple):
+    """`form` is scalar, record, map or list; the other members belong to one form each."""
+
+    form: str
+    kind: Kind | None = None
+    section: "type[Node] | None" = None
+    of: "Shape | None" = None
+    keys: Kind | None = None
+
+
+class Field(NamedTuple):
+    """A key of a section: the attribute it fills, what it expects and what it means."""
+
+    key: str
+    attribute: str
+    shape: Shape
+    description: str
+    examples: tuple[object, ...]
+    filled_with: Any
+
+
+def shape_of(annotation: Any) -> Shape:
+    """The shape that an annotation asks for."""
+    origin = get_origin(annotation)
+    if origin is Union or origin is UnionType:
+        return shape_of(next(part for part in get_args(annotation) if part is not NoneType))
+    if origin is Annotated:
+        return Shape("scalar", kind=get_args(annotation)[1])
+    if origin is dict:
+        keys, values = get_args(annotation)
+        return Shape("map", of=shape_of(values), keys=shape_of(keys).kind)
+    if origin is list:
+        return Shape("list", of=shape_of(get_args(annotation)[0]))
+    if annotation is str:
+        return Shape("scalar", kind=Text())
+    return Shape("record", section=annotation)
+
+
+@cache
+def fields_of(section: type[Node]) -> dict[str, Field]:
+    """The keys of a section by their spelling in the file."""
+    found = {}
+    for field in dataclasses.fields(section):  # type: ignore[arg-type]
+        facts = field.metadata
+        key = facts.get("alias", field.name)
+        empty: Any = field.default if field.default is not dataclasses.MISSING else None
+        if field.default_factory is not dataclasses.MISSING:
+            empty = field.default_factory
+        found[key] = Field(
+            key, field.name, shape_of(field.type), facts.get("description", ""), tuple(facts.get("examples", ())), empty
+        )
+    return found

@@ -1,0 +1,58 @@
+"""The `site` section: where the house stands and what the weather and the energy cost there."""
+
+from checker.design.fields import (
+    DegreeDays,
+    ElectricityPrice,
+    FuelPrice,
+    Humidity,
+    Length,
+    Node,
+    Number,
+    Plain,
+    Temperature,
+    TemperatureDifference,
+    record,
+    said,
+)
+from typing import Annotated
+
+
+@record
+class SummerDesign(Node):
+    """Outdoor air on the summer design day."""
+
+    short = ("dry_bulb",)
+    dry_bulb: Temperature | None = said("summer design dry bulb (1 %)", "88 degF")
+    wet_bulb: Temperature | None = said("coincident wet bulb", "72 degF")
+    dew_point: Temperature | None = said("summer design dew point", "68 degF")
+    humidity: Humidity | None = said("relative humidity at the design dry bulb", "55 %")
+    daily_range: TemperatureDifference | None = said("mean daily range", "20 delta_degF")
+
+
+@record
+class Prices(Node):
+    """Energy prices, for the worth of heat recovery."""
+
+    electricity: ElectricityPrice | None = said("price of electricity", "0.15 USD/kWh")
+    fuel: FuelPrice | None = said("price of the heating fuel", "1.20 USD/therm")
+
+
+@record
+class Site(Node):
+    """Climate, elevation, snow and prices."""
+
+    place: Plain | None = said("town or county", "a northern lake town")
+    climate_zone: Plain | None = said("climate zone of the energy code: number and moisture letter", "6A")
+    elevation: Length | None = said("height above sea level", "690 ft")
+    latitude: Annotated[float, Number(-90, 90)] | None = said("latitude in degrees, north positive", 46.8)
+    winter_design: Temperature | None = said("winter design temperature (99 %)", "-4 degF")
+    winter_humidity: Humidity | None = said("outdoor relative humidity on the winter design day", "80 %")
+    summer_design: SummerDesign | None = said("summer design condition")
+    heating_degree_days: DegreeDays | None = said("heating degree days, base 65 degF", "7500 HDD65")
+    cooling_degree_days: DegreeDays | None = said("cooling degree days", "300 CDD65")
+    snow_depth: Length | None = said("depth of snow to reckon with at grade", "30 in")
+    weather_factor: Annotated[float, Number(0, 3)] | None = said(
+        "weather and shielding factor (wsf) of ASHRAE 62.2 for the nearest listed station", 0.6
+    )
+    prices: Prices | None = said("energy prices")
+    notes: Plain | None = said("anything a reader should know; no rule reads it")

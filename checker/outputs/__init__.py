@@ -1,0 +1,1 @@
+"""Outputs: one small function each over the same list of outcomes."""

@@ -1,0 +1,1 @@
+"""What a design works out to: flows, balance, pressures, duct losses; each worked out once per design."""

@@ -1,0 +1,144 @@
+"""What moves air across the envelope: fans, hoods, dryers and outdoor-air ducts, at each of their settings."""
+
+from typing import NamedTuple
+
+from checker.case import Case, Missing, either, quantity
+from checker.design.equipment import Equipment
+from checker.design.fans import Fan, Setting
+from checker.design.hoods import Dryer, Hood
+
+Device = Fan | Hood | Dryer | Equipment
+CONTINUOUS_NAMES = frozenset({"continuous", "always on", "always", "all day", "trickle", "low continuous"})
+
+
+class Stream(NamedTuple):
+    """One device at one setting: outdoor air brought in and indoor air taken out, m3/s."""
+
+    device: Device
+    setting: Setting | None
+    path: str
+    label: str
+    supply: float
+    exhaust: float
+    continuous: bool
+
+
+def device_of(setting: Setting) -> Device:
+    """The fan, hood or equipment that a setting belongs to."""
+    device: Device = setting.up
+    return device
+
+
+def label(device: Device, setting: Setting | None) -> str:
+    """How a device at a setting is called in messages."""
+    return device.name if setting is None else f"{device.name} at {setting.name}"
+
+
+@quantity()
+def is_continuous(case: Case, setting: Setting) -> bool:
+    """Whether a setting runs all the time: its `run` says so, or its name does."""
+    run = case.maybe(setting, "run")
+    if run is not None:
+        return bool(run == "continuous")
+    if case.maybe(setting, "on_time") is not None:
+        return False
+    return setting.name.lower().replace("-", " ").replace("_", " ") in CONTINUOUS_NAMES
+
+
+@quantity("airflow", source="the measured flow wins once the house is built, else the designed one")
+def airflow(case: Case, setting: Setting) -> float:
+    """Airflow of a setting."""
+    return measured_or_designed(case, setting, "airflow")
+
+
+def measured_or_designed(case: Case, setting: Setting, field: str) -> float:
+    """A flow of a setting: as measured where the stage is as-built and it was measured, else as designed."""
+    project = case.design.project
+    if project is not None and project.stage == "as-built" and setting.measured is not None:
+        measured = case.maybe(setting.measured, field)
+        if measured is not None:
+            return float(measured)
+    return float(case.get(setting, field))
+
+
+@quantity("airflow")
+def supply_flow(case: Case, setting: Setting) -> float:
+    """Outdoor air that the device brings in at a setting."""
+    device = device_of(setting)
+    if isinstance(device, Fan):
+        role = case.get(device, "role")
+        if role == "supply":
+            return airflow(case, setting)
+        if role == "recovery":
+            return either(lambda: measured_or_designed(case, setting, "supply_airflow"), lambda: airflow(case, setting))
+    return 0.0
+
+
+@quantity("airflow")
+def exhaust_flow(case: Case, setting: Setting) -> float:
+    """Indoor air that the device takes out at a setting."""
+    device = device_of(setting)
+    if isinstance(device, Hood):
+        return 0.0 if case.maybe(device, "recirculating") else airflow(case, setting)
+    if isinstance(device, Fan):
+        role = case.get(device, "role")
+        if role == "exhaust":
+            return airflow(case, setting)
+        if role == "recovery":
+            return either(lambda: measured_or_designed(case, setting, "exhaust_airflow"), lambda: airflow(case, setting))
+    return 0.0
+
+
+@quantity("airflow")
+def dryer_exhaust(case: Case, dryer: Dryer) -> float:
+    """Exhaust airflow of a dryer; none from one that condenses."""
+    if case.maybe(dryer, "kind") in ("condensing", "heat pump"):
+        return 0.0
+    return float(case.get(dryer, "airflow"))
+
+
+def stream(case: Case, setting: Setting) -> Stream:
+    """A device at a setting. Raises Missing where a flow or role is not stated."""
+    device = device_of(setting)
+    return Stream(
+        device, setting, setting.path, label(device, setting),
+        supply_flow(case, setting), exhaust_flow(case, setting), is_continuous(case, setting),
+    )  # fmt: skip
+
+
+@quantity()
+def streams(case: Case, _design: object) -> list[Stream]:
+    """Every device at every setting, dryers and outdoor-air ducts included."""
+    found: list[Stream] = []
+    absent: list[str] = []
+    movers: list[Fan | Hood] = [*case.design.fans.values(), *case.design.hoods.values()]
+    for mover in movers:
+        if isinstance(mover, Fan) and mover.role in ("recirculating", "transfer", "booster"):
+            continue
+        if not mover.settings:
+            absent.append(f"{mover.path}.settings")
+        for setting in mover.settings.values():
+            try:
+                found.append(stream(case, setting))
+            except Missing as gap:
+                absent.extend(gap.paths)
+    for dryer in case.design.dryers.values():
+        try:
+            flow = dryer_exhaust(case, dryer)
+        except Missing as gap:
+            absent.extend(gap.paths)
+            continue
+        if flow > 0:
+            found.append(Stream(dryer, None, dryer.path, label(dryer, None), 0.0, flow, False))
+    for unit in case.design.equipment.values():
+        if unit.outdoor_air is not None:
+            try:
+                flow = float(case.get(unit.outdoor_air, "airflow"))
+            except Missing as gap:
+                absent.extend(gap.paths)
+                continue
+            steady = unit.outdoor_air.control == "continuous fan"
+            found.append(Stream(unit, None, unit.outdoor_air.path, f"outdoor air of {unit.name}", flow, 0.0, steady))
+    if absent:
+        raise Missing(*absent)
+    return found

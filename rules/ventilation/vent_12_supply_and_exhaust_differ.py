@@ -1,0 +1,41 @@
+"""Supply and exhaust that run all day differ in a house that is said to be balanced.
+
+A balanced system pushes in as much air as it takes out. What is left over goes through the cracks: too much
+exhaust draws cold air, soil gas and flue gas in; too much supply presses moist air into cold walls.
+
+The usual cause is a hood or bath fan that also runs slowly all day and was left out of the sum. Set the
+supply fan to the sum of everything that exhausts all day, or slow one of them.
+"""
+
+from checker import each
+from checker.case import Case
+from checker.design import Design
+from checker.quantities.modes import all_day_exhaust, all_day_supply
+from checker.rule import Finding, Meets, Num, Rule
+
+
+def said_to_be_balanced(case: Case, design: Design) -> bool:
+    """The house is not said to be balanced."""
+    return design.house is not None and design.house.strategy in ("balanced", "balanced with recovery")
+
+
+def check(_design: Design, supply: float, exhaust: float, tolerance: float) -> Meets | Finding:
+    """Compare the two sums with the tolerance, a share of the larger."""
+    difference = abs(supply - exhaust)
+    numbers = {"difference": Num(difference, "airflow")}
+    if difference <= tolerance * max(supply, exhaust):
+        return Meets(numbers)
+    short = "supply" if supply < exhaust else "exhaust"
+    return Finding(
+        "all day fans bring in {all_day_supply} and take out {all_day_exhaust}: {difference} apart, not in balance",
+        at="house.strategy",
+        help=f"raise the {short} by {{difference}}, or slow the other side; count what every slow setting moves",
+        numbers=numbers,
+    )
+
+
+RULE = Rule(
+    code="VENT-12", name="supply-and-exhaust-differ", severity="caution", since="0.1",
+    over=each.design, when=said_to_be_balanced, needs=(all_day_supply, all_day_exhaust),
+    limits=("balance-tolerance",), check=check, answers=("A29",),
+)  # fmt: skip

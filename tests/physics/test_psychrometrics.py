@@ -1,0 +1,258 @@
+"""Moist air against published tables, the handbook's formulas in a library, and real-gas properties."""
+
+import psychrolib
+import pytest
+from CoolProp.HumidAirProp import HAPropsSI
+from hypothesis import assume, given
+from hypothesis import strategies as st
+
+from checker.physics.air import specific_volume
+from checker.physics.psychrometrics import (
+    dew_point,
+    enthalpy,
+    humidity_ratio,
+    humidity_ratio_from_dew_point,
+    humidity_ratio_from_enthalpy,
+    humidity_ratio_from_wet_bulb,
+    humidity_ratio_of_vapour,
+    relative_humidity,
+    saturation_pressure,
+    temperature_from_enthalpy,
+    vapour_pressure,
+    wet_bulb,
+)
+from checker.physics.validity import OutOfRange
+
+SEA_LEVEL = 101_325.0
+GRAIN = 1 / 7000
+BTU_PER_LB = 2326.0
+
+psychrolib.SetUnitSystem(psychrolib.SI)
+
+
+def kelvin(celsius: float) -> float:
+    return celsius + 273.15
+
+
+def from_fahrenheit(fahrenheit: float) -> float:
+    return (fahrenheit - 32) / 1.8 + 273.15
+
+
+def to_fahrenheit(temperature: float) -> float:
+    return (temperature - 273.15) * 1.8 + 32
+
+
+# Published table of moist air properties.
+@pytest.mark.parametrize(
+    ("celsius", "pascal"),
+    [
+        (-20, 103.2),
+        (0, 610.8),
+        (5, 871.9),
+        (10, 1227),
+        (15, 1704),
+        (20, 2337),
+        (25, 3167),
+        (30, 4243),
+        (35, 5623),
+    ],
+)
+def test_saturation_pressure(celsius: float, pascal: float) -> None:
+    assert saturation_pressure(kelvin(celsius)) == pytest.approx(pascal, rel=0.0015)
+
+
+# The same table, humidity ratio at saturation to the digits printed.
+@pytest.mark.parametrize(
+    ("celsius", "ratio", "last_digit"),
+    [
+        (0, 0.0038, 1e-4),
+        (5, 0.0054, 1e-4),
+        (20, 0.015, 1e-3),
+        (25, 0.020, 1e-3),
+        (30, 0.027, 1e-3),
+    ],
+)
+def test_humidity_ratio_at_saturation(celsius: float, ratio: float, last_digit: float) -> None:
+    assert humidity_ratio(kelvin(celsius), 1.0, SEA_LEVEL) == pytest.approx(ratio, abs=0.5 * last_digit)
+
+
+def test_humidity_ratio_at_saturation_where_real_air_rounds_up() -> None:
+    # The same table prints 0.0077 at 10 C, the rounded value of real air; the perfect gas is 0.5 % below it.
+    real = HAPropsSI("W", "T", kelvin(10), "P", SEA_LEVEL, "R", 1.0)
+    assert round(real, 4) == 0.0077
+    assert humidity_ratio(kelvin(10), 1.0, SEA_LEVEL) == pytest.approx(real, rel=0.005)
+
+
+@pytest.mark.parametrize(("celsius", "volume"), [(0, 0.778), (10, 0.812), (20, 0.850), (30, 0.896)])
+def test_volume_at_saturation(celsius: float, volume: float) -> None:
+    ratio = humidity_ratio(kelvin(celsius), 1.0, SEA_LEVEL)
+    assert specific_volume(kelvin(celsius), SEA_LEVEL, ratio) == pytest.approx(volume, rel=0.001)
+
+
+@pytest.mark.parametrize(("celsius", "heat"), [(0, 9.5), (10, 29.5), (20, 58.2), (30, 99.2), (35, 130.1)])
+def test_enthalpy_at_saturation(celsius: float, heat: float) -> None:
+    ratio = humidity_ratio(kelvin(celsius), 1.0, SEA_LEVEL)
+    assert enthalpy(kelvin(celsius), ratio) / 1000 == pytest.approx(heat, rel=0.015)
+
+
+# ASHRAE Handbook - Fundamentals, chapter 1, Table 2 (real air), from memory and confirmed by CoolProp.
+@pytest.mark.parametrize(("celsius", "ratio"), [(20, 0.014758), (25, 0.020170)])
+def test_handbook_humidity_ratio_at_saturation(celsius: float, ratio: float) -> None:
+    assert humidity_ratio(kelvin(celsius), 1.0, SEA_LEVEL) == pytest.approx(ratio, rel=0.005)
+    assert HAPropsSI("W", "T", kelvin(celsius), "P", SEA_LEVEL, "R", 1.0) == pytest.approx(ratio, rel=0.001)
+
+
+def test_handbook_enthalpy_at_saturation() -> None:
+    # ASHRAE Handbook - Fundamentals, chapter 1, Table 2, from memory: 57.555 kJ/kg at 20 C.
+    ratio = humidity_ratio(kelvin(20), 1.0, SEA_LEVEL)
+    assert enthalpy(kelvin(20), ratio) == pytest.approx(57_555, rel=0.005)
+
+
+def test_air_at_75_percent() -> None:
+    # Published worked example (university thermodynamics notes): 25 C, 100 kPa, 75 %.
+    ratio = humidity_ratio(kelvin(25), 0.75, 100_000)
+    assert vapour_pressure(ratio, 100_000) == pytest.approx(2380, rel=0.005)
+    assert ratio == pytest.approx(0.0152, rel=0.005)
+    assert enthalpy(kelvin(25), ratio) == pytest.approx(63_800, rel=0.005)
+    assert dew_point(ratio, 100_000) == pytest.approx(kelvin(20.26), abs=0.01)
+
+
+def test_heating_of_moist_air() -> None:
+    # Published worked example: 1.2 m3/s of 15 C 90 % heated to 50 C, W 0.00945, v 0.828, q 51.92 kW.
+    ratio = humidity_ratio(kelvin(15), 0.9, SEA_LEVEL)
+    volume = specific_volume(kelvin(15), SEA_LEVEL, ratio)
+    heat = 1.2 / volume * (enthalpy(kelvin(50), ratio) - enthalpy(kelvin(15), ratio))
+    assert ratio == pytest.approx(0.00945, rel=0.015)
+    assert volume == pytest.approx(0.828, rel=0.003)
+    assert heat == pytest.approx(51_920, rel=0.003)
+
+
+def test_dew_point_at_80_fahrenheit() -> None:
+    # Engineering Thermodynamics textbook, problem 7.13: 80 F 50 %, pws 0.5073 psia, dew point 60 F.
+    assert saturation_pressure(from_fahrenheit(80)) / 6894.757 == pytest.approx(0.5073, rel=0.002)
+    ratio = humidity_ratio(from_fahrenheit(80), 0.5, SEA_LEVEL)
+    assert to_fahrenheit(dew_point(ratio, SEA_LEVEL)) == pytest.approx(60, abs=0.5)
+
+
+def test_wet_bulb_example() -> None:
+    # ASHRAE Handbook - Fundamentals, chapter 1, example, from memory: 100 F dry, 65 F wet bulb, W 0.0052.
+    ratio = humidity_ratio_from_wet_bulb(from_fahrenheit(100), from_fahrenheit(65), SEA_LEVEL)
+    assert ratio == pytest.approx(0.0052, rel=0.01)
+    assert to_fahrenheit(dew_point(ratio, SEA_LEVEL)) == pytest.approx(40.0, abs=0.05)
+    volume = specific_volume(from_fahrenheit(100), SEA_LEVEL, ratio) * 16.018463
+    assert volume == pytest.approx(14.23, rel=0.001)
+    assert wet_bulb(from_fahrenheit(100), ratio, SEA_LEVEL) == pytest.approx(from_fahrenheit(65), abs=1e-6)
+
+
+def test_design_states_in_grains() -> None:
+    # 75 F 50 %: 64.6 gr/lb, dew point 55.1 F, 28.1 Btu/lb; 95/75 F: 98.5 gr/lb, 38.3 Btu/lb.
+    indoor = humidity_ratio(from_fahrenheit(75), 0.5, SEA_LEVEL)
+    outdoor = humidity_ratio_from_wet_bulb(from_fahrenheit(95), from_fahrenheit(75), SEA_LEVEL)
+    assert indoor / GRAIN == pytest.approx(64.65, rel=0.003)
+    assert to_fahrenheit(dew_point(indoor, SEA_LEVEL)) == pytest.approx(55.12, abs=0.02)
+    assert outdoor / GRAIN == pytest.approx(98.46, rel=0.003)
+    # Btu/lb counts from 0 F: subtract the 7.686 Btu/lb between 0 F and 0 C for dry air.
+    assert enthalpy(from_fahrenheit(75), indoor) / BTU_PER_LB + 7.686 == pytest.approx(28.11, rel=0.005)
+    assert enthalpy(from_fahrenheit(95), outdoor) / BTU_PER_LB + 7.686 == pytest.approx(38.32, rel=0.005)
+
+
+# Published worked example (Solar Housing): vapour removed per m3 from 20 C 60 % by air at 10 C and 0 C, 70 %.
+@pytest.mark.parametrize(("outdoor", "removed"), [(10, 3.8), (0, 7.0)])
+def test_vapour_removed_by_ventilation(outdoor: float, removed: float) -> None:
+    def grams_per_m3(celsius: float, humidity: float) -> float:
+        return 1000 * humidity * saturation_pressure(kelvin(celsius)) / (461.5 * kelvin(celsius))
+
+    assert grams_per_m3(20, 0.6) - grams_per_m3(outdoor, 0.7) == pytest.approx(removed, rel=0.01)
+
+
+states = st.tuples(st.floats(-30.0, 60.0), st.floats(0.02, 1.0), st.floats(61_000.0, 108_000.0))
+
+
+@given(states)
+def test_formulas_against_psychrolib(state: tuple[float, float, float]) -> None:
+    celsius, humidity, pressure = state
+    ratio = humidity_ratio(kelvin(celsius), humidity, pressure)
+    assert ratio == pytest.approx(psychrolib.GetHumRatioFromRelHum(celsius, humidity, pressure), rel=1e-9)
+    assert relative_humidity(kelvin(celsius), ratio, pressure) == pytest.approx(humidity, rel=1e-12)
+    assert enthalpy(kelvin(celsius), ratio) == pytest.approx(
+        psychrolib.GetMoistAirEnthalpy(celsius, ratio), abs=1e-6
+    )
+    assert specific_volume(kelvin(celsius), pressure, ratio) == pytest.approx(
+        psychrolib.GetMoistAirVolume(celsius, ratio, pressure), rel=1e-9
+    )
+    assert dew_point(ratio, pressure) - 273.15 == pytest.approx(
+        psychrolib.GetTDewPointFromHumRatio(celsius, ratio, pressure), abs=0.002
+    )
+
+
+@given(states)
+def test_wet_bulb_against_psychrolib(state: tuple[float, float, float]) -> None:
+    celsius, humidity, pressure = state
+    ratio = humidity_ratio(kelvin(celsius), humidity, pressure)
+    ours = wet_bulb(kelvin(celsius), ratio, pressure)
+    # Around freezing water and ice both solve the equations and the library takes either.
+    assume(not -1.2 < ours - 273.15 < 1.2)
+    assert ours - 273.15 == pytest.approx(
+        psychrolib.GetTWetBulbFromHumRatio(celsius, ratio, pressure), abs=0.002
+    )
+
+
+@given(states)
+def test_wet_bulb_returns_to_the_humidity_ratio(state: tuple[float, float, float]) -> None:
+    celsius, humidity, pressure = state
+    ratio = humidity_ratio(kelvin(celsius), humidity, pressure)
+    bulb = wet_bulb(kelvin(celsius), ratio, pressure)
+    assert dew_point(ratio, pressure) - 1e-6 <= bulb <= kelvin(celsius)
+    assert humidity_ratio_from_wet_bulb(kelvin(celsius), bulb, pressure) == pytest.approx(ratio, abs=2e-7)
+
+
+@given(states)
+def test_dew_point_and_enthalpy_return(state: tuple[float, float, float]) -> None:
+    celsius, humidity, pressure = state
+    ratio = humidity_ratio(kelvin(celsius), humidity, pressure)
+    assert humidity_ratio_from_dew_point(dew_point(ratio, pressure), pressure) == pytest.approx(
+        ratio, rel=1e-8
+    )
+    heat = enthalpy(kelvin(celsius), ratio)
+    assert temperature_from_enthalpy(heat, ratio) == pytest.approx(kelvin(celsius), abs=1e-9)
+    assert humidity_ratio_from_enthalpy(kelvin(celsius), heat) == pytest.approx(ratio, abs=1e-12)
+
+
+# The handbook's chapter 1 gives the error of the perfect gas as below 0.7 % from -50 to 50 C.
+@pytest.mark.parametrize("celsius", [-20.0, 0.0, 20.0, 35.0, 50.0])
+@pytest.mark.parametrize("humidity", [0.3, 0.7])
+def test_perfect_gas_against_real_air(celsius: float, humidity: float) -> None:
+    temperature = kelvin(celsius)
+    ratio = humidity_ratio(temperature, humidity, SEA_LEVEL)
+    real = HAPropsSI("W", "T", temperature, "P", SEA_LEVEL, "R", humidity)
+    assert ratio == pytest.approx(real, rel=0.007)
+    heat = HAPropsSI("H", "T", temperature, "P", SEA_LEVEL, "W", ratio)
+    assert enthalpy(temperature, ratio) == pytest.approx(heat, rel=0.007, abs=100.0)
+
+
+def test_impossible_states() -> None:
+    with pytest.raises(ValueError, match="between 0 and 1"):
+        humidity_ratio(293.15, 1.01, SEA_LEVEL)
+    with pytest.raises(ValueError, match="not below the air pressure"):
+        humidity_ratio_of_vapour(SEA_LEVEL, SEA_LEVEL)
+    with pytest.raises(ValueError, match="above the dry bulb"):
+        humidity_ratio_from_wet_bulb(293.15, 294.15, SEA_LEVEL)
+    with pytest.raises(ValueError, match="below that of dry air"):
+        humidity_ratio_from_wet_bulb(313.15, 278.15, SEA_LEVEL)
+    with pytest.raises(ValueError, match="below that of dry air"):
+        humidity_ratio_from_enthalpy(313.15, 0.0)
+    with pytest.raises(ValueError, match="above saturation"):
+        wet_bulb(293.15, 0.02, SEA_LEVEL)
+    with pytest.raises(ValueError, match="humidity ratio"):
+        enthalpy(293.15, -0.001)
+
+
+def test_out_of_range() -> None:
+    with pytest.raises(OutOfRange, match="temperature"):
+        saturation_pressure(364.0)
+    with pytest.raises(OutOfRange, match="pressure"):
+        humidity_ratio(293.15, 0.5, 40_000)
+    with pytest.raises(OutOfRange, match="no dew point"):
+        dew_point(0.0, SEA_LEVEL)
+    with pytest.raises(OutOfRange, match="temperature"):
+        temperature_from_enthalpy(1e6, 0.01)
