@@ -25,7 +25,7 @@ def apply_acceptances(
         match = next((each for each in valid if accepts(each, outcome)), None)
         if match is not None:
             used.add(match.path)
-            outcome = outcome._replace(accepted=spoken(match))  # noqa: PLW2901
+            outcome = outcome._replace(accepted=spoken(match))
         marked.append(outcome)
     for each in valid:
         if each.path not in used:
@@ -53,7 +53,9 @@ def why_not(acceptance: Acceptance, today: str) -> tuple[str, str, str] | None:
 def accepts(acceptance: Acceptance, outcome: Outcome) -> bool:
     """Whether it is this rule, at this path or below it."""
     rule, place = str(acceptance.rule), str(acceptance.place)
-    if outcome.outcome != "finding" or (rule.upper() != outcome.rule.code and rule.lower() != outcome.rule.name):
+    if outcome.outcome != "finding" or (
+        rule.upper() != outcome.rule.code and rule.lower() != outcome.rule.name
+    ):
         return False
     return outcome.path == place or outcome.path.startswith((f"{place}.", f"{place}["))
 

@@ -18,13 +18,17 @@ def read_amendments(reading: Reading, files: list[str]) -> tuple[dict[str, Amend
     folder = os.path.dirname(reading.name) if reading.name != "-" else ""
     for number, file in enumerate(files):
         where = f"project.amendments[{number}]"
-        place = tuple(reading.values.get(where) or reading.values.get("project.amendments") or Place(1, 1, 1, 1))
+        place = tuple(
+            reading.values.get(where) or reading.values.get("project.amendments") or Place(1, 1, 1, 1)
+        )
         found = read_file(os.path.join(folder, file))
         problems = [f"{file}:{each.line}:{each.column}: {each.message}" for each in found.faults]
         if not problems:
             problems = read_requirements(file, found.data, amendments)
         for problem in problems:
-            help = "an amendments file holds `amendments_format: 1` and `requirements: {key: {limit, section}}`"
+            help = (
+                "an amendments file holds `amendments_format: 1` and `requirements: {key: {limit, section}}`"
+            )
             faults.append(fault("bad-amendments", where, place, problem, help))  # type: ignore[arg-type]
     return amendments, faults
 
@@ -40,7 +44,9 @@ def read_requirements(file: str, data: Any, into: dict[str, Amendment]) -> list[
     problems = [f"{file} has an unknown key `{key}`" for key in sorted(unknown)]
     for key, change in (data.get("requirements") or {}).items():
         if key not in ENTRIES:
-            problems.append(f"{file}: no requirement is called `{key}`: {nearest(key, list(ENTRIES), 'requirements')}")
+            problems.append(
+                f"{file}: no requirement is called `{key}`: {nearest(key, list(ENTRIES), 'requirements')}"
+            )
         elif not isinstance(change, dict) or not set(change) <= set(KEYS) or not change:
             problems.append(f"{file}: `{key}` takes {', '.join(f'`{each}`' for each in KEYS)}")
         else:

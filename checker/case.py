@@ -96,7 +96,9 @@ def given(field: str, name: str = "") -> Worked[Any, Any]:
         for part in parts[:-1]:
             below = getattr(node, part)
             if below is None:
-                raise Missing(f"{node.path}.{'.'.join(each.rstrip('_') for each in parts[parts.index(part):])}")
+                raise Missing(
+                    f"{node.path}.{'.'.join(each.rstrip('_') for each in parts[parts.index(part) :])}"
+                )
             node = below
         return case.get(node, parts[-1])
 
@@ -187,7 +189,9 @@ class Case:
     def took(self, node: Any, field: str, path: str, value: Any, optional: bool = False) -> Any:
         """Note a read for the worksheet and hand the value on."""
         if self.tracing and self.stack:
-            self.stack[-1].reads.append(Read(field.rstrip("_"), value, dimension_of(node, field), path, optional))
+            self.stack[-1].reads.append(
+                Read(field.rstrip("_"), value, dimension_of(node, field), path, optional)
+            )
         return value
 
     def limit(self, key: str) -> Any:
@@ -195,7 +199,9 @@ class Case:
         value = self.codebook.limit(key)
         if self.tracing and self.stack:
             entry = self.codebook.entry(key)
-            self.stack[-1].reads.append(Read(key, value, entry.of, f"codebook: {self.codebook.cite(key)}", True))
+            self.stack[-1].reads.append(
+                Read(key, value, entry.of, f"codebook: {self.codebook.cite(key)}", True)
+            )
         return value
 
 
@@ -218,7 +224,8 @@ def either(*routes: Callable[[], T]) -> T:
 
 def gather(routes: Sequence[Callable[[], T]]) -> list[T]:
     """Every value, or Missing with all that any of them lacks."""
-    values, absent = [], []
+    values: list[T] = []
+    absent: list[str] = []
     for route in routes:
         try:
             values.append(route())

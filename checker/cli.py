@@ -13,7 +13,9 @@ CAUTION = (
     "instructions and licensed practice. Gas, carbon monoxide, refrigerant and electricity can kill: have that\n"
     "work designed and done by licensed people."
 )
-EXIT_CODES = "exit status: 0 nothing at or above --fail-on; 1 findings; 2 something could not be read or judged"
+EXIT_CODES = (
+    "exit status: 0 nothing at or above --fail-on; 1 findings; 2 something could not be read or judged"
+)
 
 
 def parser() -> argparse.ArgumentParser:
@@ -28,23 +30,33 @@ def parser() -> argparse.ArgumentParser:
 
     check = commands.add_parser("check", formatter_class=form, help="judge designs and number the findings",
                                 epilog=EXIT_CODES)  # fmt: skip
-    check.add_argument("paths", nargs="+", metavar="PATH", help="design files, folders of them, or - for standard input")
+    check.add_argument(
+        "paths", nargs="+", metavar="PATH", help="design files, folders of them, or - for standard input"
+    )
     check.add_argument("--name", default="-", help="file name to show for standard input")
     check.add_argument("--format", choices=("text", "json", "sarif", "junit"), default="text")
     check.add_argument("--fail-on", choices=("correction", "caution", "note", "never"), default="correction",
                        help="least severity that makes the exit status 1 (default: correction)")  # fmt: skip
-    check.add_argument("--complete", action="store_true", help="also exit with 1 while information is missing")
+    check.add_argument(
+        "--complete", action="store_true", help="also exit with 1 while information is missing"
+    )
     add_choice(check)
     add_looks(check)
 
-    sheet = commands.add_parser("worksheet", help="show how each number was worked out: formula, inputs, result, source")
+    sheet = commands.add_parser(
+        "worksheet", help="show how each number was worked out: formula, inputs, result, source"
+    )
     sheet.add_argument("paths", nargs=1, metavar="DESIGN", help="a design file, or - for standard input")
     sheet.add_argument("--name", default="-", help="file name to show for standard input")
     add_choice(sheet)
     add_looks(sheet)
 
-    explain = commands.add_parser("explain", help="show the page of a rule, or the keys of a section of the file")
-    explain.add_argument("topic", metavar="CODE|NAME|SECTION", help="VENT-12, supply-and-exhaust-differ, fans, ducts.runs")
+    explain = commands.add_parser(
+        "explain", help="show the page of a rule, or the keys of a section of the file"
+    )
+    explain.add_argument(
+        "topic", metavar="CODE|NAME|SECTION", help="VENT-12, supply-and-exhaust-differ, fans, ducts.runs"
+    )
 
     catalogue = commands.add_parser("catalogue", help="list every rule")
     catalogue.add_argument("--format", choices=("text", "json"), default="text")
@@ -169,7 +181,9 @@ def selection(options: argparse.Namespace) -> "Callable[[str, str], bool] | None
         if word.lower() not in known:
             from checker.design.nearest import nearest
 
-            stop(f"`{word}` is no area, code or name of a rule: {nearest(word.lower(), sorted(known), 'rules')}")
+            stop(
+                f"`{word}` is no area, code or name of a rule: {nearest(word.lower(), sorted(known), 'rules')}"
+            )
     wanted = {word.lower() for word in only}
     unwanted = {word.lower() for word in without}
 
@@ -182,7 +196,11 @@ def selection(options: argparse.Namespace) -> "Callable[[str, str], bool] | None
 
 def names(code: str, module: str) -> tuple[str, str, str]:
     """Area, code and name of a rule, in lower case."""
-    return code.partition("-")[0].lower(), code.lower(), module.rpartition(".")[2].split("_", 2)[2].replace("_", "-")
+    return (
+        code.partition("-")[0].lower(),
+        code.lower(),
+        module.rpartition(".")[2].split("_", 2)[2].replace("_", "-"),
+    )
 
 
 def colored(choice: str) -> bool:

@@ -68,9 +68,9 @@ class Codebook:
         text = entry.limit
         if amended is not None and amended.limit is not None:
             text = amended.limit
-        elif isinstance(text, dict) and entry.of != "table":
-            text = self.by_edition(text)
-        elif isinstance(text, dict) and set(text) <= {*EDITIONS, *STANDARDS}:
+        elif (isinstance(text, dict) and entry.of != "table") or (
+            isinstance(text, dict) and set(text) <= {*EDITIONS, *STANDARDS}
+        ):
             text = self.by_edition(text)
         return converted(text, entry.of)
 

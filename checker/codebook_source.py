@@ -37,7 +37,12 @@ def entry_of(where: str, data: Any) -> Entry:
     if not isinstance(data, dict) or not set(data) <= set(KEYS) or "says" not in data or "basis" not in data:
         raise CodebookError(f"{where} must have {', '.join(KEYS)}")
     entry = Entry(
-        data["says"], data.get("of", ""), data.get("limit"), data.get("section", ""), data["basis"], data.get("source", "")
+        data["says"],
+        data.get("of", ""),
+        data.get("limit"),
+        data.get("section", ""),
+        data["basis"],
+        data.get("source", ""),
     )
     if entry.basis not in BASES:
         raise CodebookError(f"{where}: basis `{entry.basis}` is not one of {', '.join(BASES)}")

@@ -5,8 +5,8 @@ from typing import Any
 
 from checker.case import Case
 from checker.design import Design
-from checker.design.ducts import DuctSystem, Outlet
 from checker.design.airway import Run
+from checker.design.ducts import DuctSystem, Outlet
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
 from checker.design.filters import Filter

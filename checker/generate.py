@@ -1,5 +1,6 @@
 """Writes what is generated from the sources: `python -m checker.generate`; with `--check`, only tells."""
 
+import json
 import os
 import sys
 from collections.abc import Callable
@@ -14,8 +15,16 @@ def codebook_table() -> str:
     return table_module(read_entries())
 
 
+def design_schema() -> str:
+    """schemas/design.schema.json, from the model."""
+    from checker.design.schema import design_schema as schema
+
+    return json.dumps(schema(), indent=1, ensure_ascii=False) + "\n"
+
+
 PRODUCTS: dict[str, Callable[[], str]] = {
     "checker/codebook_table.py": codebook_table,
+    "schemas/design.schema.json": design_schema,
 }
 
 

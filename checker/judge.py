@@ -6,7 +6,7 @@ from importlib import import_module
 from typing import Any
 
 from checker.case import GIVEN, CannotJudge, Case, Evaluation, Missing, NotApplicable, Worked, dimension_of
-from checker.rule import Finding, Meets, Num, Outcome, Rule
+from checker.rule import Meets, Num, Outcome, Rule
 from checker.units import DIMENSIONS
 
 FOLDER = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "rules")
@@ -16,7 +16,11 @@ def modules() -> list[tuple[str, str]]:
     """(code, module name) of every rule, in order of area and number; the folder is the list."""
     found = []
     with os.scandir(FOLDER) as folders:
-        areas = [entry.name for entry in folders if entry.is_dir() and entry.name[0].isalpha() and entry.name != "codebook"]
+        areas = [
+            entry.name
+            for entry in folders
+            if entry.is_dir() and entry.name[0].isalpha() and entry.name != "codebook"
+        ]
     for area in areas:
         for file in os.listdir(os.path.join(FOLDER, area)):
             stem, ending = os.path.splitext(file)
@@ -69,7 +73,7 @@ def judge_rule(case: Case, rule: Rule) -> list[Outcome]:
 def answered(case: Case, rule: Rule, node: Any, cites: str) -> Outcome:
     """What a rule says about one node."""
     if case.tracing:
-        opened = Worked(lambda _case, _node: None, "", "", "")
+        opened: Worked[Any, None] = Worked(lambda _case, _node: None, "", "", "")
         opened.name = rule.code
         case.stack.append(case.evaluations.setdefault((rule.code, node.path), Evaluation(opened, node.path)))
     try:
@@ -104,15 +108,17 @@ def collected(case: Case, rule: Rule, node: Any) -> tuple[dict[str, Num], list[A
     arguments: list[Any] = []
     absent: list[str] = []
     problems: list[Exception] = []
-    routes = [(need.name, need, None) for need in rule.needs]
-    routes += [("limit" if len(rule.limits) == 1 else key.replace("-", "_"), None, key) for key in rule.limits]
+    routes: list[tuple[str, Any, str]] = [(need.name, need, "") for need in rule.needs]
+    routes += [
+        ("limit" if len(rule.limits) == 1 else key.replace("-", "_"), None, key) for key in rule.limits
+    ]
     for name, need, key in routes:
         try:
             value = need(case, node) if need is not None else case.limit(key)
         except Missing as gap:
             absent.extend(gap.paths)
-        except (CannotJudge, NotApplicable) as problem:
-            problems.append(problem)
+        except (CannotJudge, NotApplicable) as why:
+            problems.append(why)
         else:
             arguments.append(value)
             if isinstance(value, (int, float, str)) and not isinstance(value, bool):
@@ -127,9 +133,9 @@ def collected(case: Case, rule: Rule, node: Any) -> tuple[dict[str, Num], list[A
     return numbers, arguments
 
 
-def dimension(case: Case, need: Any, node: Any, key: str | None) -> str:
+def dimension(case: Case, need: Any, node: Any, key: str) -> str:
     """Dimension of a need or limit ("" for plain numbers and words)."""
-    if key is not None:
+    if key:
         of = case.codebook.entry(key).of
         return "" if of in ("number", "count", "text", "table") else of
     if need.dimension:

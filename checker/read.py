@@ -29,7 +29,8 @@ class Reading(NamedTuple):
     Tables are by path (`hoods.range-hood.settings.high`, `accepted[0].rule`): `keys` and `values`
     give places, `sources` the text of numbers as written. A value that was refused by a fault is
     absent from its block in `data`, and None in a list; its place is kept. An empty value has the
-    place of its key, a block that of its first key or opening mark.
+    place of its key, a block that of its first key or opening mark. A tab within a line reads as a
+    space.
     """
 
     name: str
@@ -76,6 +77,8 @@ def read_text(text: str, name: str) -> Reading:
     if odd:
         return _unread(name, text, _odd_character(text, odd.start()))
     faults, body = _without_directives(text)
+    if "\t" in body:
+        body = "\n".join(map(_without_inner_tabs, body.split("\n")))
     swapped = SWAP_NEEDED.search(body) is not None
     builder, error = _build(swap(body) if swapped else body, text, swapped)
     faults += builder.faults
@@ -143,6 +146,13 @@ def _without_directives(text: str) -> tuple[list[Fault], str]:
             place = Place(line, 1, line, len(words.rstrip("\r")) + 1)
             faults.append(fault("directive", "", place, "a YAML directive is not read", "delete the line"))
     return faults, _DIRECTIVE.sub("#", text[:end]) + text[end:]
+
+
+def _without_inner_tabs(line: str) -> str:
+    """Turn tabs into spaces wherever they set no indentation: the pure parser takes them nowhere."""
+    rest = line.lstrip(" \t")
+    indent = "" if rest[:1] in ("", "#", "\r") else line[: len(line) - len(rest)]
+    return indent + line[len(indent) :].replace("\t", " ")
 
 
 def _syntax_fault(error: Exception, last: Place, text: str) -> Fault:

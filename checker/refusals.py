@@ -11,14 +11,13 @@ from checker.open_spellings import OPEN_SPELLINGS
 from checker.spelling import UnitFault, Written, quoted, unit_key
 from checker.unit_table import TABLE
 
+_LIMIT_WORD = r"max\b|min\b|maximum|minimum|no more than|up to|at least|at most|under|over|less than|more than"
 _LIMIT = re.compile(
-    r"(?:max\b|min\b|maximum|minimum|no more than|up to|at least|at most|under|over|less than|more than|<=?|>=?)[.: ]*(.*)"
-    r"|(.*[^ ]) ?(?:max|maximum|minimum|or more|or less)\.?",
-    re.IGNORECASE,
+    rf"(?:{_LIMIT_WORD}|<=?|>=?)[.: ]*(.*)|(.*[^ ]) ?(?:max|maximum|minimum|or more|or less)\.?", re.IGNORECASE
 )
+_ABOUT_WORD = r"about|approx\b|approximately|circa|ca\b|nominal|nom\b"
 _ABOUT = re.compile(
-    r"(?:about|approx\b|approximately|circa|ca\b|nominal|nom\b|~|\+/-)[.: ]*(.*)|(.*[^ ]) ?(?:approx|nominal|nom|\+/-)\.?",
-    re.IGNORECASE,
+    rf"(?:{_ABOUT_WORD}|~|\+/-)[.: ]*(.*)|(.*[^ ]) ?(?:approx|nominal|nom|\+/-)\.?", re.IGNORECASE
 )
 _RANGE = re.compile(r"(?:-|to\b|/|\.\.) ?[0-9.]")
 _SPACED = re.compile(r"([0-9]{3})\b *(.*)")

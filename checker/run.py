@@ -34,6 +34,10 @@ def check_reading(reading: Reading, rules: Iterable[Rule], today: str, tracing: 
     built = build(reading)
     project = built.design.project
     faults = [*reading.faults, *built.faults]
+    if built.faults:
+        from checker.design.cross_check import unsaid
+
+        faults += unsaid(reading, faults)
     amendments, more = read_amendments(reading, project.amendments if project is not None else [])
     faults += more
     book = Codebook(
@@ -58,7 +62,7 @@ def numbered(checked: list[Checked]) -> list[Checked]:
         for outcome in sorted(each.outcomes, key=order):
             if outcome.outcome == "finding":
                 count += 1
-                outcome = outcome._replace(number=count)  # noqa: PLW2901
+                outcome = outcome._replace(number=count)
             outcomes.append(outcome)
         result.append(each._replace(outcomes=outcomes))
     return result
@@ -115,13 +119,17 @@ def above(path: str) -> str:
 def exit_status(checked: list[Checked], fail_on: str, complete: bool) -> int:
     """0 nothing at or above `fail_on`; 1 findings; 2 could not judge."""
     outcomes = [outcome for each in checked for outcome in each.outcomes]
-    if not checked or any(each.unreadable for each in checked) or any(o.outcome == "rule-failed" for o in outcomes):
+    if (
+        not checked
+        or any(each.unreadable for each in checked)
+        or any(o.outcome == "rule-failed" for o in outcomes)
+    ):
         return 2
     if complete and any(outcome.outcome == "needs-info" for outcome in outcomes):
         return 1
     if fail_on == "never":
         return 0
-    counted = SEVERITIES[: SEVERITIES.index(fail_on) + 1]  # type: ignore[arg-type]
+    counted = SEVERITIES[: SEVERITIES.index(fail_on) + 1]
     open_findings = (o for o in outcomes if o.outcome == "finding" and not o.accepted)
     return 1 if any(outcome.rule.severity in counted for outcome in open_findings) else 0
 

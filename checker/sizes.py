@@ -118,7 +118,7 @@ def equivalent_diameter(size: Size) -> float:
 
 
 def _sides(folded: str) -> list[str]:
-    """Each side with its unit; the unit after the last serves those that have none. Empty if it is no size."""
+    """Each side with its unit; that of the last serves those without. Empty if it is no size."""
     if not re.fullmatch(_SIDED, folded, re.IGNORECASE):
         return []
     sides = [(match["number"], match["unit"]) for match in re.finditer(_SIDE, folded, re.IGNORECASE)]

@@ -15,7 +15,6 @@ class Explanation(NamedTuple):
 
 _QUOTE_IT = "put the value in quotes"
 _TAB = Explanation("tab-character", "a tab is used for indentation", "indent with spaces")
-_TAB_INSIDE = Explanation("tab-character", "a tab stands where YAML wants a space", "write a space")
 _SECOND_COLON = Explanation(
     "yaml-syntax",
     "a second `: ` stands on one line",
@@ -132,8 +131,8 @@ def explain(problem: str, context: str, line: str, column: int) -> Explanation:
     and `column` how many characters it had read of it (0 is the start of the line).
     """
     before, at = line[:column], line[column : column + 1]
-    if at == "\t" or "\t" in line[: len(line) - len(line.lstrip())]:
-        return _TAB if not before.strip() else _TAB_INSIDE
+    if "\t" in line[: len(line) - len(line.lstrip())]:
+        return _TAB
     if "cannot start any token" in problem:
         mark = "a backtick" if at == "`" else f"`{at}`"
         return Explanation("yaml-syntax", f"a value cannot start with {mark}", _QUOTE_IT)

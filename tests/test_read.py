@@ -219,7 +219,7 @@ YAML_LIKE = st.text(
 )
 
 
-@settings(max_examples=400)
+@settings(max_examples=400, deadline=None)
 @given(st.one_of(st.text(), YAML_LIKE))
 def test_no_text_raises(text: str) -> None:
     reading = read_text(text, "any")
@@ -232,7 +232,7 @@ def test_no_text_raises(text: str) -> None:
     assert isinstance(reading.data, dict)
 
 
-@settings(max_examples=200)
+@settings(max_examples=200, deadline=None)
 @given(YAML_LIKE)
 def test_no_text_raises_in_the_pure_parser(text: str) -> None:
     with pytest.MonkeyPatch.context() as patch:
@@ -240,6 +240,7 @@ def test_no_text_raises_in_the_pure_parser(text: str) -> None:
         assert isinstance(read_text(text, "any").data, dict)
 
 
+@settings(deadline=None)
 @given(st.binary(max_size=60))
 def test_no_bytes_raise(tmp_path_factory: pytest.TempPathFactory, content: bytes) -> None:
     path = tmp_path_factory.getbasetemp() / "bytes.yaml"

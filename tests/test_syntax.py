@@ -66,9 +66,14 @@ def test_tabs(text: str, message: str, place: tuple[int, int]) -> None:
     assert tuple(reading.faults[0][4:6]) == place
 
 
-def test_tab_between_key_and_value_is_read_as_a_space() -> None:
+@pytest.mark.parametrize("scale", ["'1:50'", "1:50"])  # the second needs the pure parser
+def test_tabs_that_set_no_indentation_are_read_as_spaces(scale: str) -> None:
     # YAML 1.2.2, section 6.2: separation inside a line may be tabs.
-    assert read_text("a:\t1\n", "").data == {"a": 1}
+    text = f"a:\t1\t# x\n\t\n\t# y\nb: {{scale:\t{scale}}}\t\r\n-x: 80\tcfm\n"
+    reading = read_text(text, "")
+    assert reading.faults == []
+    assert reading.data == {"a": 1, "b": {"scale": "1:50"}, "-x": "80 cfm"}
+    assert reading.values["-x"] == (5, 5, 5, 11)
 
 
 def test_a_complaint_that_is_not_known_is_passed_on_in_one_line() -> None:

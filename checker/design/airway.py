@@ -6,10 +6,10 @@ from checker.design.fields import (
     Airflow,
     Choice,
     Count,
+    DuctSize,
     Flag,
     FrictionRate,
     Length,
-    DuctSize,
     Node,
     Permeance,
     Plain,
@@ -95,7 +95,9 @@ class Airway(Node):
     support_spacing: Length | None = said("greatest distance between supports", "4 ft")
     sag: Slope | None = said("sag between supports of flexible duct", "1/2 in/ft")
     compression: Share | None = said("flexible duct: how far it is from fully stretched", "4 %")
-    sealed: Plain | None = said("how joints are sealed: mastic, tape, gasket; `none` if they are not", "mastic")
+    sealed: Plain | None = said(
+        "how joints are sealed: mastic, tape, gasket; `none` if they are not", "mastic"
+    )
     joints: Plain | None = said("how joints are fastened", "three screws")
     screw_intrusion: Length | None = said("how far fasteners reach into the duct", "1/8 in")
     listing: Plain | None = said("listing of factory-made duct", "UL 181")
@@ -114,16 +116,28 @@ class Airway(Node):
     nail_plates: Flag | None = said("whether steel plates protect it where it is near the framing face", True)
     cavity_depth: Length | None = said("clear depth of the wall or joist cavity it runs in", "3 1/2 in")
 
-End = Annotated[str, Reference("runs", "outlets", "equipment", "fans", "hoods", "filters", "openings", "rooms", words=PLACES)]
+
+End = Annotated[
+    str,
+    Reference("runs", "outlets", "equipment", "fans", "hoods", "filters", "openings", "rooms", words=PLACES),
+]
 
 
 @record
 class Run(Airway):
     """A run among others: from a mover, a filter, another run or an opening to the next, an outlet or a room."""
 
-    from_: End | None = said("where the air comes from: mover, run, outlet, opening or room", "slim-duct", key="from")
+    from_: End | None = said(
+        "where the air comes from: mover, run, outlet, opening or room", "slim-duct", key="from"
+    )
     to: End | None = said("where the air goes: run, outlet, mover, opening or room", "bed-outlet")
     airflow: Airflow | None = said("design airflow; else the sum of the outlets it feeds", "180 cfm")
-    declared_friction_rate: FrictionRate | None = said("friction rate on the designer's sheet", "0.08 in w.c./100 ft")
-    declared_equivalent_length: Length | None = said("equivalent length of its fittings on the sheet", "45 ft")
-    serves: list[Annotated[str, Reference("rooms")]] = listed("rooms it serves, where no outlet is given", "bedroom")
+    declared_friction_rate: FrictionRate | None = said(
+        "friction rate on the designer's sheet", "0.08 in w.c./100 ft"
+    )
+    declared_equivalent_length: Length | None = said(
+        "equivalent length of its fittings on the sheet", "45 ft"
+    )
+    serves: list[Annotated[str, Reference("rooms")]] = listed(
+        "rooms it serves, where no outlet is given", "bedroom"
+    )

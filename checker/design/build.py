@@ -10,8 +10,8 @@ from typing import Any, NamedTuple
 from checker.design import FORMAT, NOT_READ_YET, Design
 from checker.design.fields import Choice, Node, Reference, Text, fold
 from checker.design.references import Names, resolve
+from checker.design.shape import Shape, fields_of
 from checker.design.values import REFUSED, scalar, words_of
-from checker.design.shape import Field, Shape, fields_of
 from checker.faults import Fault
 from checker.read import Place, Reading
 
@@ -47,7 +47,9 @@ class Builder:
         place = first.get(path) or second.get(path) or Place(1, 1, 1, 1)
         self.faults.append(Fault(code, path, message, help, *place, fatal=False))
 
-    def record(self, section: type[Node], data: object, path: str, up: Node | None, name: str = "") -> Node | None:
+    def record(
+        self, section: type[Node], data: object, path: str, up: Node | None, name: str = ""
+    ) -> Node | None:
         """Build a section from a map, or from a plain value where the section has a short form."""
         if not isinstance(data, dict):
             data = self.short_form(section, data, path)
@@ -66,10 +68,12 @@ class Builder:
             if built is not None:
                 values[field.attribute] = built
             if field.shape.kind.__class__ is Reference and isinstance(built, str):
-                self.references.append((f"{path}.{key}", built, field.shape.kind, values, field.attribute))  # type: ignore[arg-type]
+                self.references.append((f"{path}.{key}", built, field.shape.kind, values, field.attribute))
         for field in known.values():
             if field.attribute not in values:
-                values[field.attribute] = field.filled_with() if callable(field.filled_with) else field.filled_with
+                values[field.attribute] = (
+                    field.filled_with() if callable(field.filled_with) else field.filled_with
+                )
         return node
 
     def short_form(self, section: type[Node], data: object, path: str) -> dict[str, object] | None:
@@ -84,11 +88,15 @@ class Builder:
                 if place is not None:
                     self.reading.values.setdefault(f"{path}.{key}", place)
             if not isinstance(data, str):
-                self.reading.sources.setdefault(f"{path}.{section.short[0]}", self.reading.sources.get(path, str(data)))
+                self.reading.sources.setdefault(
+                    f"{path}.{section.short[0]}", self.reading.sources.get(path, str(data))
+                )
             return spelled
         keys = list(fields_of(section))
         shown = ", ".join(f"`{key}`" for key in keys[:4])
-        self.fault("FILE-21", path, f"`{show(data)}` stands where a map is wanted", f"write keys such as {shown}")
+        self.fault(
+            "FILE-21", path, f"`{show(data)}` stands where a map is wanted", f"write keys such as {shown}"
+        )
         return None
 
     def value(self, shape: Shape, value: object, path: str, up: Node) -> Any:
@@ -187,7 +195,13 @@ class Builder:
         from checker.design.nearest import nearest
 
         where = f"`{section.__name__.lower()}`" if section is not Design else "a design file"
-        self.fault("FILE-20", path, f"{where} has no key `{key}`", nearest(key, list(fields_of(section)), "keys"), at_key=True)
+        self.fault(
+            "FILE-20",
+            path,
+            f"{where} has no key `{key}`",
+            nearest(key, list(fields_of(section)), "keys"),
+            at_key=True,
+        )
 
 
 def show(value: object) -> str:
@@ -213,19 +227,33 @@ def build(reading: Reading) -> Built:
     return Built(design, builder.faults)
 
 
+def build_section(section: type[Node], data: object) -> tuple[Node | None, list[Fault]]:
+    """Build one section from plain data, as programs do; a whole design when `section` is Design."""
+    reading = Reading("data", "", data, {}, {}, [], {})
+    if section is Design:
+        built = build(reading)
+        return built.design, built.faults
+    builder = Builder(reading)
+    return builder.record(section, data, "", None), builder.faults
+
+
 def compulsory(builder: Builder, design: Design, data: dict[str, object]) -> None:
     """The few keys that every file must have."""
     if "design_format" not in data:
-        builder.fault("FILE-25", "design_format", "`design_format` is missing", f"begin the file with `design_format: {FORMAT}`")
+        builder.fault(
+            "FILE-25",
+            "design_format",
+            "`design_format` is missing",
+            f"begin the file with `design_format: {FORMAT}`",
+        )
     elif design.design_format is not None and design.design_format != FORMAT:
         builder.fault("FILE-26", "design_format", f"`design_format: {design.design_format}` is not a format that this "
                       "version reads", f"write `design_format: {FORMAT}`")  # fmt: skip
     if design.project is None or design.project.title is None:
         at = "project" if "project" in data else "design_format"
-        builder.fault("FILE-25", at, "`project.title` is missing", "write `project: {title: what the design is called}`")
+        builder.fault(
+            "FILE-25", at, "`project.title` is missing", "write `project: {title: what the design is called}`"
+        )
     if not any(key not in ("design_format", "project", "accepted") for key in data):
         builder.fault("FILE-25", "project", "the file says nothing about a house yet",
                       "add one section, for example `fans:`, `rooms:` or `house:`")  # fmt: skip
-
-
-__all__ = ["Built", "Field", "build"]

@@ -48,11 +48,17 @@ class Burner(Node):
     draft: Draft | None = said("how its gases are driven out and its air comes in", "natural draft")
     location: Where | None = said("where it stands", "mechanical-room")
     inside_air_barrier: Flag | None = said("whether it stands inside the air barrier of the house", True)
-    shares_vent_with: list[Annotated[str, Reference("combustion")]] = listed("appliances on the same vent", "furnace")
+    shares_vent_with: list[Annotated[str, Reference("combustion")]] = listed(
+        "appliances on the same vent", "furnace"
+    )
     alone_on_larger_vent: Flag | None = said("left alone on a vent sized for more (orphaned)", False)
     vent_damper: Flag | None = said("whether it has a vent damper", False)
     outside_chimney: Flag | None = said("whether its chimney is in an outside wall", False)
-    room_sealed: Flag | None = said("whether its room is sealed from the house, with air from outdoors", False)
-    terminal: Annotated[str, Reference("openings")] | None = said("its vent terminal among the openings, by name", "flue")
+    room_sealed: Flag | None = said(
+        "whether its room is sealed from the house, with air from outdoors", False
+    )
+    terminal: Annotated[str, Reference("openings")] | None = said(
+        "its vent terminal among the openings, by name", "flue"
+    )
     return_distance: Length | None = said("distance of the nearest return inlet to it", "12 ft")
     notes: Plain | None = said("anything a reader should know; no rule reads it")

@@ -8,11 +8,11 @@ from checker.design.fields import (
     Choice,
     Count,
     Flag,
+    FrictionRate,
     Length,
     Node,
     Plain,
     Pressure,
-    FrictionRate,
     listed,
     named,
     record,
@@ -24,7 +24,9 @@ from checker.design.fields import (
 class ControlPoint(Node):
     """A thermostat, switch, timer or interlock."""
 
-    switches: list[Plain] = listed("fans, hoods, dampers or equipment that it switches", "fresh-air", "range-hood.high")
+    switches: list[Plain] = listed(
+        "fans, hoods, dampers or equipment that it switches", "fresh-air", "range-hood.high"
+    )
     kind: Plain | None = said("thermostat, switch, timer, interlock, humidity ...", "interlock")
     location: Plain | None = said("where it is", "hall")
     override: Flag | None = said("whether people can override it by hand", True)
@@ -37,9 +39,9 @@ class ControlPoint(Node):
 class Test(Node):
     """A test: planned or done."""
 
-    state: Annotated[str, Choice("planned", "done", "none", done="passed | tested", none="not planned")] | None = said(
-        "planned, done or none", "planned"
-    )
+    state: (
+        Annotated[str, Choice("planned", "done", "none", done="passed | tested", none="not planned")] | None
+    ) = said("planned, done or none", "planned")
     report: Plain | None = said("where the report is", "packet page 12")
     by: Plain | None = said("who does it", "third party")
 
@@ -67,9 +69,12 @@ class DuctWorksheet(Node):
 class Papers(Node):
     """Worksheets, drawing notes by topic, tests."""
 
-    notes: dict[str, Plain] = named("drawing notes by topic: sheet and note number", {"make-up-air": "M-101 note 16"})
+    notes: dict[str, Plain] = named(
+        "drawing notes by topic: sheet and note number", {"make-up-air": "M-101 note 16"}
+    )
     tests: dict[str, Test] = named(
-        "tests by topic: ventilation-flow, duct-leakage, blower-door", {"ventilation-flow": {"state": "planned"}}
+        "tests by topic: ventilation-flow, duct-leakage, blower-door",
+        {"ventilation-flow": {"state": "planned"}},
     )
     ventilation: VentilationWorksheet | None = said("figures on the ventilation worksheet")
     ducts: DuctWorksheet | None = said("figures on the duct worksheet")

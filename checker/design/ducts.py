@@ -41,7 +41,15 @@ OutletKind = Annotated[
 ]  # fmt: skip
 Mounting = Annotated[
     str,
-    Choice("floor", "low wall", "high wall", "ceiling", "toe kick", high_wall="wall | sidewall", low_wall="baseboard"),
+    Choice(
+        "floor",
+        "low wall",
+        "high wall",
+        "ceiling",
+        "toe kick",
+        high_wall="wall | sidewall",
+        low_wall="baseboard",
+    ),
 ]
 TestStage = Annotated[
     str,
@@ -114,15 +122,25 @@ class DuctSystem(Node):
     outlets: dict[str, Outlet] = named("registers and grilles by name")
     losses: dict[str, Loss] = named("other components that take pressure, by name", {"coil": "0.1 in w.c."})
     returns_ducted: Count | None = said("ducted returns", 1)
-    return_from: list[Annotated[str, Reference("rooms")]] = listed("rooms that returns draw from, without outlets", "hall")
+    return_from: list[Annotated[str, Reference("rooms")]] = listed(
+        "rooms that returns draw from, without outlets", "hall"
+    )
     leakage: DuctLeakage | None = said("duct leakage, target or tested")
     floor_area_served: Area | None = said("conditioned floor area that it serves", "1120 ft2")
-    all_inside: Flag | None = said("whether all ducts and the air handler are inside the conditioned space", True)
+    all_inside: Flag | None = said(
+        "whether all ducts and the air handler are inside the conditioned space", True
+    )
     design_method: Plain | None = said("how the ducts were sized", "ACCA Manual D")
-    sizing_basis_of_returns: Plain | None = said("how returns and transfer openings were sized", "ACCA Manual D")
-    declared_friction_rate: FrictionRate | None = said("friction rate on the designer's sheet", "0.08 in w.c./100 ft")
+    sizing_basis_of_returns: Plain | None = said(
+        "how returns and transfer openings were sized", "ACCA Manual D"
+    )
+    declared_friction_rate: FrictionRate | None = said(
+        "friction rate on the designer's sheet", "0.08 in w.c./100 ft"
+    )
     declared_total_effective_length: Length | None = said("total effective length on the sheet", "210 ft")
-    declared_available_static: Pressure | None = said("available static pressure on the sheet", "0.17 in w.c.")
+    declared_available_static: Pressure | None = said(
+        "available static pressure on the sheet", "0.17 in w.c."
+    )
     supply_temperature: Temperature | None = said("coldest supply air", "55 degF")
     greatest_supply_temperature: Temperature | None = said("hottest supply air", "120 degF")
     heat_output: HeatRate | None = said("heating output it carries", "7000 Btu/h")

@@ -55,12 +55,21 @@ class OutdoorAirDuct(Node):
 
     airflow: Airflow | None = said("outdoor airflow at the fan speed used for ventilation", "60 cfm")
     opening: OpeningRef | None = said("its outdoor opening, by name", "intake")
-    damper: Annotated[str, Choice("motorized", "manual", "none", motorized="motorised | powered")] | None = said(
-        "motorized, manual or none", "motorized"
+    damper: Annotated[str, Choice("motorized", "manual", "none", motorized="motorised | powered")] | None = (
+        said("motorized, manual or none", "motorized")
     )
-    control: Annotated[
-        str, Choice("cycle timer", "continuous fan", "with heating and cooling only", cycle_timer="fan cycler | cycler")
-    ] | None = said("what makes the fan run for ventilation", "cycle timer")
+    control: (
+        Annotated[
+            str,
+            Choice(
+                "cycle timer",
+                "continuous fan",
+                "with heating and cooling only",
+                cycle_timer="fan cycler | cycler",
+            ),
+        ]
+        | None
+    ) = said("what makes the fan run for ventilation", "cycle timer")
     fan_share: Share | None = said("share of time that the fan is sure to run", "20 min/h")
 
 
@@ -80,14 +89,20 @@ class Equipment(Node):
     kind: EquipmentKind | None = said("what it is", "slim duct unit")
     location: Where | None = said("where it stands: a room, attic, crawl space, garage, outdoors", "attic")
     serves: list[Annotated[str, Reference("rooms")]] = listed("rooms it heats or cools", "bath", "laundry")
-    outdoor_unit: Annotated[str, Reference("equipment")] | None = said("the outdoor unit it is joined to", "heat-pump")
+    outdoor_unit: Annotated[str, Reference("equipment")] | None = said(
+        "the outdoor unit it is joined to", "heat-pump"
+    )
     heating: Capacity | None = said("heating capacity", "7000 Btu/h")
     cooling: Capacity | None = said("cooling capacity", "7000 Btu/h")
     airflow: Airflow | None = said("rated airflow; else that of its highest setting", "200 cfm")
     settings: dict[str, Setting] = named("blower speeds by name", {"high": "230 cfm", "low": "150 cfm"})
-    available_static: Pressure | None = said("external static pressure it offers at its rated airflow", "0.12 in w.c.")
+    available_static: Pressure | None = said(
+        "external static pressure it offers at its rated airflow", "0.12 in w.c."
+    )
     curves: dict[str, Curve] = named("blower curves by setting: airflow against external static pressure")
-    internal_filter: Flag | None = said("whether its rated external static already counts its own filter", False)
+    internal_filter: Flag | None = said(
+        "whether its rated external static already counts its own filter", False
+    )
     filter: Annotated[str, Reference("filters")] | None = said("its filter, by name", "return-filter")
     outdoor_air: OutdoorAirDuct | None = said("an outdoor-air duct on its return side")
     tempering: Tempering | None = said("how outdoor air is warmed before it")
@@ -99,6 +114,8 @@ class Equipment(Node):
     control: Control | None = said("what switches it")
     by_maker: EquipmentByMaker | None = said("what its instructions require")
     refrigerant: Plain | None = said("refrigerant", "R-32")
-    duct_accessories: list[Plain] = listed("electric or other accessories in its ducts", "electric duct heater")
+    duct_accessories: list[Plain] = listed(
+        "electric or other accessories in its ducts", "electric duct heater"
+    )
     accessory_power: Power | None = said("switched power of those accessories", "1.5 kW")
     notes: Plain | None = said("anything a reader should know; no rule reads it")

@@ -41,7 +41,9 @@ FanKind = Annotated[
         whole_house_cooling="whole house fan",
     ),
 ]  # fmt: skip
-RunWord = Annotated[str, Choice("continuous", "on demand", continuous="always | all day | 24/7 | 24 h | cont")]
+RunWord = Annotated[
+    str, Choice("continuous", "on demand", continuous="always | all day | 24/7 | 24 h | cont")
+]
 SwitchKind = Annotated[
     str,
     Choice(
@@ -79,7 +81,9 @@ class Setting(Node):
     static: Pressure | None = said("static pressure at which that airflow is stated", "0.25 in w.c.")
     power: Power | None = said("electric power at this setting", "16 W")
     sound: Sound | None = said("loudness at this setting", "0.5 sone")
-    run: RunWord | None = said("continuous or on demand; a setting called `continuous` needs no word", "continuous")
+    run: RunWord | None = said(
+        "continuous or on demand; a setting called `continuous` needs no word", "continuous"
+    )
     on_time: Share | None = said("share of time it runs, when it cycles by a timer", "20 min/h")
     cycle: Annotated[float, Number(0)] | None = said("length of one on-off cycle in hours", 1)
     runs_with: list[SettingRef] = listed("settings of others that start together with it", "range-hood.high")
@@ -99,7 +103,9 @@ class CurvePoint(Node):
 class Curve(Node):
     """A fan curve at one speed in standard air."""
 
-    points: list[CurvePoint] = listed("points by rising airflow", {"airflow": "100 cfm", "pressure": "0.3 in w.c."})
+    points: list[CurvePoint] = listed(
+        "points by rising airflow", {"airflow": "100 cfm", "pressure": "0.3 in w.c."}
+    )
     basis: CurveBasis | None = said("static or total pressure", "static")
     setting: Plain | None = said("setting that the curve belongs to", "boost")
 
@@ -128,8 +134,8 @@ class Recovery(Node):
 class Tempering(Node):
     """How outdoor air is warmed before it reaches people or equipment."""
 
-    by: Annotated[str, Choice("mixing", "heater", "recovery", "none", mixing="return air | mixed")] | None = said(
-        "mixing with return air, a heater, recovery or none", "mixing"
+    by: Annotated[str, Choice("mixing", "heater", "recovery", "none", mixing="return air | mixed")] | None = (
+        said("mixing with return air, a heater, recovery or none", "mixing")
     )
     power: Power | None = said("heater power", "1.0 kW")
     mixed_with: Airflow | None = said("airflow of the return air it mixes with", "350 cfm")

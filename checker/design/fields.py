@@ -2,18 +2,15 @@
 
 A section of the file is a standard dataclass. Each field carries its kind (a quantity with a dimension,
 a choice, a reference, yes or no, text) in its annotation and its meaning in `said(...)`. From this one
-source come the fast builder (build.py), the JSON Schema and the typed Python API (schema.py). Nothing
-here imports pydantic: the hooks do, when pydantic calls them.
+source come the fast builder (build.py), the JSON Schema (schema.py) and the typed Python API
+(pydantic_bridge.py). Nothing here imports pydantic: the hooks do, when pydantic calls them.
 """
 
 import dataclasses
-from typing import TYPE_CHECKING, Annotated, Any, TypeVar
+from typing import Annotated, Any, TypeVar
 
 from checker.sizes import Size
 from checker.units import Airtightness
-
-if TYPE_CHECKING:
-    from checker.design.pydantic_bridge import Handler, JsonHandler
 
 C = TypeVar("C")
 
@@ -21,7 +18,6 @@ C = TypeVar("C")
 class Node:
     """A thing of the design: it knows its path in the file, its name and what it stands in."""
 
-    __pydantic_config__ = {"extra": "forbid"}  # noqa: RUF012
     short: tuple[str, ...] = ()  # fields that a plain value in place of the whole record fills
     path: Any = ""
     name: Any = ""
@@ -29,6 +25,18 @@ class Node:
 
     def __setattr__(self, attribute: str, value: object) -> None:
         raise AttributeError(f"a design is read-only: cannot set {attribute}")
+
+    @classmethod
+    def __get_pydantic_core_schema__(cls, source: object, handler: object) -> Any:
+        from checker.design.pydantic_bridge import core_schema
+
+        return core_schema(cls)
+
+    @classmethod
+    def __get_pydantic_json_schema__(cls, schema: object, handler: object) -> dict[str, Any]:
+        from checker.design.pydantic_bridge import json_schema
+
+        return json_schema(cls)
 
 
 def record(cls: type[C]) -> type[C]:
@@ -68,16 +76,6 @@ class Kind:
     """What a scalar of the file is. Subclasses differ in data only; build.py and schema.py act on them."""
 
     __slots__ = ()
-
-    def __get_pydantic_core_schema__(self, source: Any, handler: "Handler") -> Any:
-        from checker.design.pydantic_bridge import core_schema
-
-        return core_schema(self)
-
-    def __get_pydantic_json_schema__(self, schema: Any, handler: "JsonHandler") -> dict[str, Any]:
-        from checker.design.pydantic_bridge import json_schema
-
-        return json_schema(self)
 
 
 class Quantity(Kind):

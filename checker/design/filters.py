@@ -33,7 +33,9 @@ FilterPlace = Annotated[
 class Filter(Node):
     """A filter: its rating, size, pressure drop and access."""
 
-    serves: list[Annotated[str, Reference("fans", "equipment", "ducts", "hoods")]] = listed("fan, equipment or duct system whose air it cleans, by name", "slim-duct")
+    serves: list[Annotated[str, Reference("fans", "equipment", "ducts", "hoods")]] = listed(
+        "fan, equipment or duct system whose air it cleans, by name", "slim-duct"
+    )
     count: Annotated[float, Number(1, 20)] | None = said("equal filters side by side", 1)
     place: FilterPlace | None = said("where in the stream it sits", "return grille")
     merv: Annotated[float, Number(1, 20)] | None = said("MERV rating", 11)
@@ -41,9 +43,15 @@ class Filter(Node):
     face_area: Area | None = said("net face area, where the nominal size misleads", "2.0 ft2")
     airflow: Airflow | None = said("airflow through it; that of what it serves unless said", "200 cfm")
     drop_clean: Pressure | None = said("pressure drop clean, at the airflow of `at`", "0.08 in w.c.")
-    drop_final: Pressure | None = said("pressure drop at which it is changed, at the same airflow", "0.20 in w.c.")
-    at: Airflow | None = said("airflow of the stated pressure drops; the design airflow unless said", "200 cfm")
-    exponent: Annotated[float, Number(0.5, 2.5)] | None = said("exponent of its pressure drop over airflow", 1.3)
+    drop_final: Pressure | None = said(
+        "pressure drop at which it is changed, at the same airflow", "0.20 in w.c."
+    )
+    at: Airflow | None = said(
+        "airflow of the stated pressure drops; the design airflow unless said", "200 cfm"
+    )
+    exponent: Annotated[float, Number(0.5, 2.5)] | None = said(
+        "exponent of its pressure drop over airflow", 1.3
+    )
     access: Flag | None = said("whether people can reach it without tools or taking things apart", True)
     label: Flag | None = said("whether its place shows the design airflow and greatest clean drop", True)
     box_sealed: Flag | None = said("whether its slot or box is sealed", True)

@@ -2,7 +2,7 @@
 
 from typing import Annotated
 
-from checker.design.airway import Airway, Where
+from checker.design.airway import Airway
 from checker.design.fans import Control, Curve, OpeningRef, Setting
 from checker.design.fields import (
     Airflow,
@@ -17,7 +17,6 @@ from checker.design.fields import (
     Pressure,
     Reference,
     SmallArea,
-    listed,
     named,
     record,
     said,
@@ -48,10 +47,22 @@ class Cooking(Node):
     fuel: Fuel | None = said("what it burns or uses", "induction")
     input: HeatRate | None = said("total burner input", "48000 Btu/h")
     width: Length | None = said("width", "30 in")
-    kind: Annotated[
-        str, Choice("range", "cooktop", "open-top broiler", range="stove | oven", open_top_broiler="broiler | grill")
-    ] | None = said("range, cooktop or open-top broiler", "range")
-    combustible_clearance: Length | None = said("height from the cooking top to unprotected combustibles", "30 in")
+    kind: (
+        Annotated[
+            str,
+            Choice(
+                "range",
+                "cooktop",
+                "open-top broiler",
+                range="stove | oven",
+                open_top_broiler="broiler | grill",
+            ),
+        ]
+        | None
+    ) = said("range, cooktop or open-top broiler", "range")
+    combustible_clearance: Length | None = said(
+        "height from the cooking top to unprotected combustibles", "30 in"
+    )
 
 
 @record
@@ -59,15 +70,21 @@ class MakeUpAir(Node):
     """How air comes back in when a big exhaust runs."""
 
     airflow: Airflow | None = said("make-up airflow provided", "400 cfm")
-    opening: Annotated[str, Reference("openings")] | None = said("its outdoor opening, by name", "make-up-intake")
+    opening: Annotated[str, Reference("openings")] | None = said(
+        "its outdoor opening, by name", "make-up-intake"
+    )
     duct: Airway | None = said("its duct")
     damper: DamperKind | None = said("gravity, powered or none", "powered")
-    damper_rated_at: Pressure | None = said("pressure at which a gravity damper passes the flow", "0.01 in w.c.")
+    damper_rated_at: Pressure | None = said(
+        "pressure at which a gravity damper passes the flow", "0.01 in w.c."
+    )
     damper_access: Flag | None = said("whether the damper can be reached without taking anything apart", True)
     interlock: Flag | None = said("whether it opens or starts with the exhaust", True)
     room: Annotated[str, Reference("rooms")] | None = said("room where it enters", "kitchen")
     opening_area: SmallArea | None = said("net free area of the opening", "50 in2")
-    transfer_area: SmallArea | None = said("net area of permanent openings on its way to the exhaust's room", "60 in2")
+    transfer_area: SmallArea | None = said(
+        "net area of permanent openings on its way to the exhaust's room", "60 in2"
+    )
     tempered: Flag | None = said("whether it is warmed", False)
     heater: Power | None = said("heater power", "6 kW")
     drawing_note: Plain | None = said("sheet and note where the drawing shows it", "M-101 note 16")
@@ -134,10 +151,19 @@ class DryerByMaker(Node):
 class Dryer(Node):
     """A clothes dryer and its exhaust."""
 
-    kind: Annotated[
-        str,
-        Choice("vented", "condensing", "heat pump", condensing="ductless | ventless", heat_pump="heat pump dryer"),
-    ] | None = said("vented, condensing or heat pump", "vented")
+    kind: (
+        Annotated[
+            str,
+            Choice(
+                "vented",
+                "condensing",
+                "heat pump",
+                condensing="ductless | ventless",
+                heat_pump="heat pump dryer",
+            ),
+        ]
+        | None
+    ) = said("vented, condensing or heat pump", "vented")
     fuel: Fuel | None = said("what heats it", "electric")
     room: Annotated[str, Reference("rooms")] | None = said("room it stands in", "laundry")
     airflow: Airflow | None = said("rated exhaust airflow", "150 cfm")

@@ -20,7 +20,9 @@ from checker.design.fields import (
     said,
 )
 
-Basis = Annotated[str, Choice("target", "tested", target="design | goal | aim", tested="measured | blower door")]
+Basis = Annotated[
+    str, Choice("target", "tested", target="design | goal | aim", tested="measured | blower door")
+]
 Attic = Annotated[
     str, Choice("vented", "conditioned", "unvented", "none", vented="ventilated | cold", conditioned="warm")
 ]

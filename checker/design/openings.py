@@ -3,6 +3,7 @@
 from typing import Annotated
 
 from checker.design.fields import (
+    Airflow,
     Area,
     Choice,
     Flag,
@@ -11,11 +12,10 @@ from checker.design.fields import (
     Plain,
     Pressure,
     Quantity,
-    Airflow,
-    SmallArea,
     Reference,
-    named,
+    SmallArea,
     listed,
+    named,
     record,
     said,
 )
@@ -76,10 +76,18 @@ class Opening(Node):
     at: Position | None = said("centre of the opening in the frame of the house")
     on: Face | None = said("what it is in: wall, roof, soffit", "wall")
     wall: Plain | None = said("name or compass point of the wall", "south gable")
-    into: Into | None = said("where an exhaust ends or an intake draws from; outdoors unless said", "outdoors")
-    clear_of: dict[Neighbour, Length] = named("stated distances to other openings, by name or by kind (the nearest)", {"bath-exhaust": "11 ft"})
-    above: dict[Neighbour, Length] = named("stated heights above other openings, by name or kind (below: negative)", {"intake": "3 ft"})
-    height_over_grade: Length | None = said("height of its lower edge above grade; else taken from `at`", "9 ft")
+    into: Into | None = said(
+        "where an exhaust ends or an intake draws from; outdoors unless said", "outdoors"
+    )
+    clear_of: dict[Neighbour, Length] = named(
+        "stated distances to other openings, by name or by kind (the nearest)", {"bath-exhaust": "11 ft"}
+    )
+    above: dict[Neighbour, Length] = named(
+        "stated heights above other openings, by name or kind (below: negative)", {"intake": "3 ft"}
+    )
+    height_over_grade: Length | None = said(
+        "height of its lower edge above grade; else taken from `at`", "9 ft"
+    )
     height_over_roof: Length | None = said("height above the roof it is in", "2 ft")
     to_lot_line: Length | None = said("distance to the nearest lot line", "6 ft")
     size: Plain | None = said("size as drawn; no rule reads it", "8x8 in")
@@ -94,7 +102,11 @@ class Opening(Node):
     combination_listed: Flag | None = said("factory-built combined terminal, listed for the purpose", False)
     faces_walkway: Flag | None = said("whether it blows onto a walkway", False)
     room: Annotated[str, Reference("rooms")] | None = said("room that a window or door belongs to", "kitchen")
-    pressure_drop: Pressure | None = said("pressure drop of hood or louver at the design airflow", "0.03 in w.c.")
-    serves: list[Annotated[str, Reference("fans", "hoods", "dryers", "equipment", "combustion")]] = listed("fans, hoods or appliances that use it", "fresh-air")
+    pressure_drop: Pressure | None = said(
+        "pressure drop of hood or louver at the design airflow", "0.03 in w.c."
+    )
+    serves: list[Annotated[str, Reference("fans", "hoods", "dryers", "equipment", "combustion")]] = listed(
+        "fans, hoods or appliances that use it", "fresh-air"
+    )
     area: Area | None = said("gross area", "1 ft2")
     notes: Plain | None = said("anything a reader should know; no rule reads it")

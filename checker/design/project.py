@@ -19,7 +19,10 @@ StandardEdition = Annotated[
     ),
 ]  # fmt: skip
 Stage = Annotated[
-    str, Choice("sketch", "permit", "as-built", as_built="built | finished", permit="permit set | permit drawings")
+    str,
+    Choice(
+        "sketch", "permit", "as-built", as_built="built | finished", permit="permit set | permit drawings"
+    ),
 ]
 
 
@@ -34,7 +37,9 @@ class Project(Node):
     ventilation_standard: StandardEdition | None = said(
         "edition of ASHRAE 62.2, where the design is also held against it", "62.2-2019"
     )
-    amendments: list[Plain] = listed("amendments files of the jurisdiction or firm, beside this file", "county.yaml")
+    amendments: list[Plain] = listed(
+        "amendments files of the jurisdiction or firm, beside this file", "county.yaml"
+    )
     drawn_by: Plain | None = said("who drew it", "owner-builder")
     date: Plain | None = said("date of the revision", "2026-03-14")
     notes: Plain | None = said("anything a reader should know; no rule reads it")

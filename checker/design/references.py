@@ -19,10 +19,16 @@ class Names:
     def of(self, section: str) -> list[str]:
         """Names in a section; runs and outlets are those of the same duct system, settings are `thing.setting`."""
         if section in ("runs", "outlets"):
-            system = self.design.ducts.get(self.path.split(".")[1]) if self.path.startswith("ducts.") else None
+            system = (
+                self.design.ducts.get(self.path.split(".")[1]) if self.path.startswith("ducts.") else None
+            )
             return list(getattr(system, section)) if system is not None else []
         if section == "settings":
-            movers: list[Any] = [*self.design.fans.values(), *self.design.hoods.values(), *self.design.equipment.values()]
+            movers: list[Any] = [
+                *self.design.fans.values(),
+                *self.design.hoods.values(),
+                *self.design.equipment.values(),
+            ]
             dryers = list(self.design.dryers)
             return [f"{mover.name}.{setting}" for mover in movers for setting in mover.settings] + dryers
         things: dict[str, Node] = getattr(self.design, section)

@@ -1,7 +1,6 @@
 """What each field of a section class expects, read once from its annotation."""
 
 import dataclasses
-from functools import cache
 from types import NoneType, UnionType
 from typing import Annotated, Any, NamedTuple, Union, get_args, get_origin
 
@@ -46,9 +45,19 @@ def shape_of(annotation: Any) -> Shape:
     return Shape("record", section=annotation)
 
 
-@cache
+KNOWN: dict[str, dict[str, Field]] = {}
+
+
 def fields_of(section: type[Node]) -> dict[str, Field]:
-    """The keys of a section by their spelling in the file."""
+    """The keys of a section by their spelling in the file; worked out once per class."""
+    found = KNOWN.get(section.__qualname__)
+    if found is None:
+        found = KNOWN[section.__qualname__] = read_fields(section)
+    return found
+
+
+def read_fields(section: type[Node]) -> dict[str, Field]:
+    """Read the keys of a section from its annotations."""
     found = {}
     for field in dataclasses.fields(section):  # type: ignore[arg-type]
         facts = field.metadata
@@ -57,6 +66,11 @@ def fields_of(section: type[Node]) -> dict[str, Field]:
         if field.default_factory is not dataclasses.MISSING:
             empty = field.default_factory
         found[key] = Field(
-            key, field.name, shape_of(field.type), facts.get("description", ""), tuple(facts.get("examples", ())), empty
+            key,
+            field.name,
+            shape_of(field.type),
+            facts.get("description", ""),
+            tuple(facts.get("examples", ())),
+            empty,
         )
     return found

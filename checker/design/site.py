@@ -1,5 +1,7 @@
 """The `site` section: where the house stands and what the weather and the energy cost there."""
 
+from typing import Annotated
+
 from checker.design.fields import (
     DegreeDays,
     ElectricityPrice,
@@ -14,7 +16,6 @@ from checker.design.fields import (
     record,
     said,
 )
-from typing import Annotated
 
 
 @record

@@ -63,7 +63,9 @@ def scalar(kind: Kind, value: Any, source: str | None) -> Any:
     if isinstance(value, bool) and not isinstance(kind, Choice):
         if isinstance(kind, Quantity) and value is False and kind.none_is is not None:
             return kind.none_is
-        return REFUSED("FILE-21", f"`{written}` stands where {words_of(kind)} is wanted", f"write {words_of(kind)}")
+        return REFUSED(
+            "FILE-21", f"`{written}` stands where {words_of(kind)} is wanted", f"write {words_of(kind)}"
+        )
     if isinstance(kind, (Quantity, SizeKind, AirtightnessKind)):
         return with_unit(kind, written)
     if isinstance(kind, (Whole, Number)):
@@ -107,7 +109,9 @@ def number(kind: Kind, value: Any, written: str) -> Any:
         return REFUSED("FILE-21", f"`{written}` stands where {words_of(kind)} is wanted", "write digits only")
     if isinstance(kind, Whole):
         if value != int(value) or value < 0:
-            return REFUSED("FILE-21", f"`{written}` stands where a whole number is wanted", "write a count such as `2`")
+            return REFUSED(
+                "FILE-21", f"`{written}` stands where a whole number is wanted", "write a count such as `2`"
+            )
         return int(value)
     assert isinstance(kind, Number)
     low, high = kind.least, kind.most

@@ -92,7 +92,7 @@ def summary(checked: list[Checked], ink: Ink) -> list[str]:
     files = len(checked)
     lines = [ink("== Summary ==", "head"), f"{files} design{'s' if files != 1 else ''} read"]
     lines.append(f"  {findings_line(outcomes)}")
-    places = Counter(outcome.outcome for outcome in outcomes)
+    places: Counter[str] = Counter(outcome.outcome for outcome in outcomes)
     rules = {word: len({o.rule.code for o in outcomes if o.outcome == word}) for word in places}
     for word, meaning in (
         ("meets", "met by the figures given"), ("needs-info", "wait for information"),

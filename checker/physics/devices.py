@@ -31,6 +31,7 @@ HIGHEST_EXPONENT = 1.9
 LOWEST_FLOW_RATIO = 0.5
 HIGHEST_FLOW_RATIO = 1.5
 
+_SLACK = 1e-9
 _METHOD = "device pressure drop"
 
 
@@ -66,7 +67,7 @@ def drop_from_points(airflow: float, points: Sequence[tuple[float, float]]) -> f
     check_points(points)
     require_positive(airflow=airflow)
     low, high = LOWEST_FLOW_RATIO * points[0][0], HIGHEST_FLOW_RATIO * points[-1][0]
-    if not low <= airflow <= high:
+    if not low * (1.0 - _SLACK) <= airflow <= high * (1.0 + _SLACK):
         raise OutOfRange(_METHOD, f"airflow {airflow:.4g} m3/s is outside {low:.4g} to {high:.4g} m3/s")
     coefficient, exponent = power_law_at(airflow, points)
     return coefficient * float(airflow**exponent)

@@ -9,7 +9,7 @@ from math import log10, pi
 from typing import NamedTuple
 
 from checker.physics.air import STANDARD_DENSITY, STANDARD_VISCOSITY
-from checker.physics.arguments import require_finite, require_positive
+from checker.physics.arguments import require_finite, require_not_negative, require_positive
 from checker.physics.validity import OutOfRange
 
 LAMINAR_LIMIT = 2000.0
@@ -89,9 +89,7 @@ def friction_factor(reynolds: float, relative_roughness: float) -> float:
 def friction_factor_and_slope(reynolds: float, relative_roughness: float) -> tuple[float, float]:
     """Darcy friction factor and d ln(factor) / d ln(Reynolds number), both -. As `friction_factor`."""
     require_positive(reynolds_number=reynolds)
-    require_finite(roughness=relative_roughness)
-    if relative_roughness < 0.0:
-        raise ValueError(f"roughness must not be negative, got {relative_roughness:g}")
+    require_not_negative(roughness=relative_roughness)
     if reynolds > HIGHEST_REYNOLDS:
         raise OutOfRange(_METHOD, f"Reynolds number {reynolds:.3g} is above 1e7")
     if relative_roughness > HIGHEST_RELATIVE_ROUGHNESS:
@@ -136,8 +134,10 @@ def friction_at_speed(
     Units, errors and source as `friction_per_metre`.
     """
     reynolds = reynolds_number(speed, diameter, density, viscosity)
-    if reynolds == 0.0:
-        return 0.0
+    require_not_negative(roughness=roughness)
+    if reynolds <= LAMINAR_LIMIT:
+        # The same as 64 / Re, without dividing by a speed that may be zero.
+        return 32.0 * viscosity * speed / (diameter * diameter)
     factor = friction_factor(reynolds, roughness / diameter)
     return factor / diameter * 0.5 * density * speed * abs(speed)
 

@@ -85,7 +85,9 @@ def allowed(running: tuple[Stream, ...], by_device: dict[str, list[Stream]]) -> 
         if any(linked(one, other, "not_with") for other in running[place + 1 :]):
             return False
         for device, own in by_device.items():
-            partners = [other for other in own if device != one.device.path and linked(one, other, "runs_with")]
+            partners = [
+                other for other in own if device != one.device.path and linked(one, other, "runs_with")
+            ]
             if partners and not any(other in running for other in partners):
                 return False
     return True
@@ -98,7 +100,11 @@ def modes(case: Case, design: object) -> list[Mode]:
     found: dict[str, Mode] = {}
     for mode in together:
         demanded = [stream for stream in mode.running if not stream.continuous]
-        partners = [one for one in demanded if all(one is other or linked(one, other, "runs_with") for other in demanded)]
+        partners = [
+            one
+            for one in demanded
+            if all(one is other or linked(one, other, "runs_with") for other in demanded)
+        ]
         if len(partners) == len(demanded):
             path = demanded[0].path if demanded else mode.path
             name = " + ".join(stream.label for stream in demanded) if demanded else "all day"

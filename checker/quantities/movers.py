@@ -70,7 +70,9 @@ def supply_flow(case: Case, setting: Setting) -> float:
         if role == "supply":
             return airflow(case, setting)
         if role == "recovery":
-            return either(lambda: measured_or_designed(case, setting, "supply_airflow"), lambda: airflow(case, setting))
+            return either(
+                lambda: measured_or_designed(case, setting, "supply_airflow"), lambda: airflow(case, setting)
+            )
     return 0.0
 
 
@@ -85,7 +87,9 @@ def exhaust_flow(case: Case, setting: Setting) -> float:
         if role == "exhaust":
             return airflow(case, setting)
         if role == "recovery":
-            return either(lambda: measured_or_designed(case, setting, "exhaust_airflow"), lambda: airflow(case, setting))
+            return either(
+                lambda: measured_or_designed(case, setting, "exhaust_airflow"), lambda: airflow(case, setting)
+            )
     return 0.0
 
 
@@ -138,7 +142,9 @@ def streams(case: Case, _design: object) -> list[Stream]:
                 absent.extend(gap.paths)
                 continue
             steady = unit.outdoor_air.control == "continuous fan"
-            found.append(Stream(unit, None, unit.outdoor_air.path, f"outdoor air of {unit.name}", flow, 0.0, steady))
+            found.append(
+                Stream(unit, None, unit.outdoor_air.path, f"outdoor air of {unit.name}", flow, 0.0, steady)
+            )
     if absent:
         raise Missing(*absent)
     return found

@@ -5,7 +5,9 @@ import pytest
 from checker.judge import modules
 from tests.rules.case_files import RuleCase, case_file, number_text, outcomes_of, read_cases, rule_of, said
 
-CASES = [(code, case) for code, _ in modules() if case_file(code).exists() for case in read_cases(case_file(code))]
+CASES = [
+    (code, case) for code, _ in modules() if case_file(code).exists() for case in read_cases(case_file(code))
+]
 KNOWN = {"outcome", "at", "says", "numbers", "missing", "help", "count"}
 
 

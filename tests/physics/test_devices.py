@@ -1,0 +1,77 @@
+"""Pressure drop of filters, coils, grilles."""
+
+from math import inf
+
+import numpy as np
+import pytest
+
+from checker.physics.devices import (
+    EXPONENTS,
+    drop_bounds,
+    drop_from_points,
+    drop_from_rating,
+    loaded_drop,
+    mean_drop,
+)
+from checker.physics.validity import OutOfRange
+
+M3_PER_HOUR = 1 / 3600
+
+
+def test_filter_at_half_flow() -> None:
+    # Published worked example: a fine filter of 128 Pa at 3,400 m3/h has 64 Pa at half of it (linear).
+    full, half = 3400 * M3_PER_HOUR, 1700 * M3_PER_HOUR
+    assert drop_from_rating(half, 128, full, 1.0) == pytest.approx(64, rel=0.01)
+    assert drop_from_rating(half, 128, full, 1.4) == pytest.approx(48.5, rel=0.01)
+
+
+def test_exponents_are_within_physics() -> None:
+    assert all(1.0 <= exponent <= 2.0 for exponent in EXPONENTS.values())
+    assert EXPONENTS["grille"] == 2.0
+
+
+def test_density_acts_on_the_turbulent_part() -> None:
+    assert drop_from_rating(1.0, 100, 1.0, 2.0, density_ratio=0.8) == pytest.approx(80)
+    assert drop_from_rating(1.0, 100, 1.0, 1.0, density_ratio=0.8) == 100
+    assert drop_from_rating(-1.0, 100, 1.0, 1.5) == -100
+
+
+def test_bounds_swap_at_the_rating() -> None:
+    assert drop_bounds(0.5, 100, 1.0) == pytest.approx((100 * 0.5**1.9, 50))
+    assert drop_bounds(2.0, 100, 1.0) == pytest.approx((200, 100 * 2**1.9))
+
+
+def test_points_are_joined_log_log() -> None:
+    points = [(0.2, 20.0), (0.4, 60.0), (0.6, 130.0)]
+    for flow in (0.11, 0.2, 0.3, 0.4, 0.5, 0.6, 0.89):
+        if 0.2 <= flow <= 0.6:
+            expected = np.exp(np.interp(np.log(flow), np.log([0.2, 0.4, 0.6]), np.log([20.0, 60.0, 130.0])))
+            assert drop_from_points(flow, points) == pytest.approx(expected, rel=1e-9)
+    low_exponent = np.log(3) / np.log(2)
+    assert drop_from_points(0.1, points) == pytest.approx(20 * 0.5**low_exponent)
+    high_exponent = np.log(130 / 60) / np.log(1.5)
+    assert drop_from_points(0.9, points) == pytest.approx(130 * 1.5**high_exponent)
+    for outside in (0.099, 0.901):
+        with pytest.raises(OutOfRange, match="airflow"):
+            drop_from_points(outside, points)
+
+
+def test_loading() -> None:
+    assert loaded_drop(40.0) == 80.0
+    assert loaded_drop(40.0, 125.0) == 125.0
+    assert mean_drop(40.0, 125.0) == 82.5
+    with pytest.raises(ValueError, match="below the clean drop"):
+        loaded_drop(40.0, 39.0)
+
+
+def test_refusals() -> None:
+    with pytest.raises(ValueError, match="exponent"):
+        drop_from_rating(1.0, 100, 1.0, 2.1)
+    with pytest.raises(ValueError, match="rated drop"):
+        drop_from_rating(1.0, 0.0, 1.0, 1.3)
+    with pytest.raises(ValueError, match="airflow"):
+        drop_from_rating(inf, 100, 1.0, 1.3)
+    with pytest.raises(ValueError, match="two points"):
+        drop_from_points(0.2, [(0.2, 20.0)])
+    with pytest.raises(ValueError, match="must rise"):
+        drop_from_points(0.2, [(0.2, 20.0), (0.4, 20.0)])
