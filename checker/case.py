@@ -3,6 +3,9 @@
 from collections.abc import Callable, Sequence
 from typing import Any, Generic, NamedTuple, TypeVar
 
+from checker.answers import CannotJudge as CannotJudge
+from checker.answers import Missing as Missing
+from checker.answers import NotApplicable as NotApplicable
 from checker.codebook import Codebook
 from checker.design import Design
 from checker.design.fields import Node, Quantity
@@ -13,22 +16,6 @@ T = TypeVar("T")
 
 
 GIVEN = "given in the design"
-
-
-class Missing(Exception):  # noqa: N818
-    """Values that the design does not state, by path."""
-
-    def __init__(self, *paths: str) -> None:
-        super().__init__(", ".join(paths))
-        self.paths = tuple(dict.fromkeys(paths))
-
-
-class CannotJudge(Exception):  # noqa: N818
-    """A value is outside the range of the method; the text says which."""
-
-
-class NotApplicable(Exception):  # noqa: N818
-    """The question does not arise here; the text says why."""
 
 
 class RingError(Exception):

@@ -3,6 +3,8 @@
 from collections.abc import Mapping
 from typing import Any, NamedTuple
 
+from checker.answers import Missing, NotApplicable
+
 EDITIONS = ("irc-2015", "irc-2018", "irc-2021", "irc-2024")
 STANDARDS = ("62.2-2010", "62.2-2013", "62.2-2016", "62.2-2019", "62.2-2022")
 
@@ -76,8 +78,6 @@ class Codebook:
 
     def by_edition(self, limits: Mapping[str, Any]) -> Any:
         """The limit of the edition in force; of all editions where none is named and they agree."""
-        from checker.case import Missing, NotApplicable
-
         standard = any(edition in STANDARDS for edition in limits)
         edition = self.standard if standard else self.edition
         if edition is None:
@@ -91,8 +91,6 @@ class Codebook:
 
     def require(self, key: str) -> None:
         """Raise NotApplicable where the edition lacks the requirement or it is withdrawn; Missing if unknown."""
-        from checker.case import Missing, NotApplicable
-
         amended = self.amendments.get(key)
         if amended is not None:
             if amended.withdrawn:

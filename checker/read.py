@@ -11,7 +11,6 @@ from functools import lru_cache
 from typing import Any, NamedTuple
 
 from checker.faults import START, Fault, fault
-from checker.syntax import explain
 from checker.yaml_events import NOT_TEXT, SWAP_NEEDED, Builder, swap
 from checker.yaml_events import Place as Place
 
@@ -156,6 +155,8 @@ def _without_inner_tabs(line: str) -> str:
 
 
 def _syntax_fault(error: Exception, last: Place, text: str) -> Fault:
+    from checker.syntax import explain
+
     mark = getattr(error, "problem_mark", None) or getattr(error, "context_mark", None)
     line, column = (mark.line, mark.column) if mark else (last.end_line - 1, last.end_column - 1)
     problem = str(getattr(error, "problem", None) or error)

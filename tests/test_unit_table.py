@@ -17,8 +17,11 @@ SPELLED = [
     for expression, listed in lines.items()
     for spelling, _ in spellings(listed)
 ]
-NUMBER = {"temperature": 70.0, "relative_humidity": 37.0, "share": 0.5}  # others 7.25
-COLD = ("K", "kelvin")
+
+
+def number_for(dimension: str) -> float:
+    """A number within the bounds of the dimension in each of its units."""
+    return {"temperature": 300.0, "share": 0.5}.get(dimension, 7.25)
 
 
 def by_pint(number: float, expression: str, si: str) -> float:
@@ -33,10 +36,11 @@ def by_pint(number: float, expression: str, si: str) -> float:
 def test_each_spelling_is_what_pint_makes_of_its_expression(
     dimension: str, expression: str, si: str, spelling: str
 ) -> None:
-    number = 300.0 if dimension == "temperature" and spelling in COLD else NUMBER.get(dimension, 7.25)
+    number = number_for(dimension)
     expected = pytest.approx(by_pint(number, expression, si), rel=1e-9)
-    for text in (f"{number} {spelling}", f"{number}{spelling}"):
-        assert parse(text, dimension) == expected
+    assert parse(f"{number} {spelling}", dimension) == expected
+    if not spelling[0].isdigit():
+        assert parse(f"{number}{spelling}", dimension) == expected
 
 
 @pytest.mark.parametrize(("dimension", "expression", "si", "spelling"), SPELLED)
@@ -47,7 +51,7 @@ def test_case_does_not_matter_unless_the_list_says_so(
     if (spelling, True) in spellings(lines[expression]):
         assert unit_key(spelling) not in TABLE[dimension]
     elif spelling != "m":  # `M` may be a thousand
-        number = NUMBER.get(dimension, 300.0)
+        number = number_for(dimension)
         upper, lower = (parse(f"{number} {each}", dimension) for each in (spelling.upper(), spelling.lower()))
         assert upper == lower == parse(f"{number} {spelling}", dimension)
 
@@ -55,7 +59,7 @@ def test_case_does_not_matter_unless_the_list_says_so(
 @pytest.mark.parametrize(
     ("dimension", "unit", "factor"),
     [
-        # NIST Special Publication 811 (2008), appendix B.8, seven digits
+        # NIST Special Publication 811 (2008), appendix B.8, seven digits: half a unit in the last is 5e-7 at most
         ("airflow", "cfm", 4.719474e-4),
         ("length", "in", 2.54e-2),
         ("area", "ft2", 9.290304e-2),
@@ -78,7 +82,7 @@ def test_case_does_not_matter_unless_the_list_says_so(
     ],
 )
 def test_factors_are_those_of_nist(dimension: str, unit: str, factor: float) -> None:
-    assert TABLE[dimension][unit] == (pytest.approx(factor, rel=2e-7), 0.0)
+    assert TABLE[dimension][unit] == (pytest.approx(factor, rel=5e-7), 0.0)
 
 
 @pytest.mark.parametrize("temperature", ["inch_H2O_60F", "2.54 * centimeter_H2O"])

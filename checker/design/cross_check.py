@@ -3,6 +3,7 @@
 Imported only after the builder refused something: jsonschema takes longer to import than a whole check.
 """
 
+from collections.abc import Iterator
 from typing import Any
 
 from checker.design.schema import design_schema, formats
@@ -18,31 +19,47 @@ def schema_errors(data: Any) -> list[tuple[str, str]]:
     for name, check in formats().items():
         checker.checks(name)(check)
     validator = Draft202012Validator(design_schema(), format_checker=checker)
-    found = []
-    for error in validator.iter_errors(data):
-        path = ""
-        for part in error.absolute_path:
-            path += f"[{part}]" if isinstance(part, int) else f".{part}" if path else str(part)
-        if error.validator == "additionalProperties":
-            known = error.schema.get("properties", {})
-            found += [
-                (f"{path}.{key}" if path else key, "additionalProperties")
-                for key in error.instance
-                if key not in known
-            ]
-        else:
-            found.append((path, str(error.validator)))
-    return found
+    return [told for error in validator.iter_errors(data) for told in deepest(error)]
+
+
+def deepest(error: Any) -> Iterator[tuple[str, str]]:
+    """The places inside an error that it really is about: of alternatives, the one for a map or list."""
+    if error.context and isinstance(error.instance, (dict, list)):
+        for inner in error.context:
+            if inner.schema_path[0] == 0:
+                yield from deepest(inner)
+        return
+    path = spelled(error.absolute_path)
+    if error.validator == "additionalProperties" and isinstance(error.schema.get("additionalProperties"), bool):
+        known = error.schema.get("properties", {})
+        for key in error.instance:
+            if key not in known:
+                yield (f"{path}.{key}" if path else key), "additionalProperties"
+    elif error.validator == "required":
+        for key in error.validator_value:
+            if key not in error.instance:
+                yield (f"{path}.{key}" if path else key), "required"
+    else:
+        yield path, str(error.validator)
+
+
+def spelled(parts: Any) -> str:
+    """A path as the rest of the program spells it."""
+    path = ""
+    for part in parts:
+        path += f"[{part}]" if isinstance(part, int) else f".{part}" if path else str(part)
+    return path
 
 
 def unsaid(reading: Reading, said: list[Fault]) -> list[Fault]:
-    """Faults that the JSON Schema finds and the builder did not name at or below the same place."""
+    """Faults that the JSON Schema finds and the builder did not name at, above or below the same place."""
     told = [each.path for each in said]
     faults = []
     for path, keyword in schema_errors(reading.data):
-        if any(each == path or each.startswith((f"{path}.", f"{path}[")) or path == "" for each in told):
+        if any(each == path or each.startswith((f"{path}.", f"{path}[")) or not path for each in told):
             continue
         place = reading.values.get(path) or reading.keys.get(path) or Place(1, 1, 1, 1)
-        faults.append(fault("wrong-type", path, (place.line, place.column, place.end_line, place.end_column), f"`{path}` is not as the schema of design files has it "
-                            f"({keyword})", "see `airtally explain` for the section"))  # fmt: skip
+        at = (place.line, place.column, place.end_line, place.end_column)
+        message = f"`{path}` is not as the schema of design files has it ({keyword})"
+        faults.append(fault("wrong-type", path, at, message, "see `airtally explain` for the section"))
     return faults

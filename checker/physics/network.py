@@ -64,16 +64,15 @@ def _settled(
 ) -> Solution:
     extrapolated = []
     for edge, flow in zip(system.edges, flows, strict=True):
+        if edge.has_fan and abs(flow) < TOLERANCE:
+            raise NoSolution(_METHOD, f"the fan of {edge.name} moves no air")
         for part in edge.parts:
             try:
                 part.check(flow)
             except OutOfRange as refusal:
                 raise OutOfRange(refusal.method, f"{edge.name}: {refusal.reason}") from refusal
-            if isinstance(part, Fan):
-                if abs(flow) < TOLERANCE:
-                    raise NoSolution(_METHOD, f"the fan of {edge.name} moves no air")
-                if part.curve.is_extrapolated(flow):
-                    extrapolated.append(edge.name)
+            if isinstance(part, Fan) and part.curve.is_extrapolated(flow):
+                extrapolated.append(edge.name)
     by_edge = {edge.name: flow for edge, flow in zip(system.edges, flows, strict=True)}
     by_edge.update({edge.name: flow for edge, flow in system.fixed})
     by_node = {

@@ -28,7 +28,9 @@ THROW_CONSTANTS: dict[str, float] = {
 AREA_SHARES: dict[str, float] = {"grille": 0.80, "linear": 0.50}
 """Effective over core area, same table; ceiling cones and four-way outlets take the neck area."""
 
-LOW_VELOCITY = 0.25
+LOW_VELOCITY = 0.254
+"""Terminal velocity in m/s (50 fpm, which the handbook rounds to 0.25 m/s) where the fourth zone is reached."""
+
 LOW_VELOCITY_SHARE = 0.70
 FREE_JET_SHARE = 0.707
 
@@ -64,14 +66,14 @@ def free_velocity(airflow: float, face_area: float, free_share: float = FREE_SHA
 def throw(airflow: float, effective_area: float, constant: float, terminal_velocity: float) -> float:
     """Isothermal throw in m to a terminal velocity in m/s of a jet along a surface.
 
-    `airflow` m3/s, `effective_area` m2, `constant` from the table. At a terminal velocity of 0.25 m/s and
-    below, 70 % is taken (the fourth zone). A jet in free air reaches 0.707 of it.
+    `airflow` m3/s, `effective_area` m2, `constant` from the table. At a terminal velocity of 50 fpm
+    (0.25 m/s) and below, 70 % is taken (the fourth zone). A jet in free air reaches 0.707 of it.
     Source: ASHRAE Handbook - Fundamentals 2021, chapter 20 "Space Air Diffusion", equations 4 and 5.
     """
     require_not_negative(airflow=airflow)
     require_positive(effective_area=effective_area, constant=constant, terminal_velocity=terminal_velocity)
     distance = constant * airflow / (terminal_velocity * float(effective_area**0.5))
-    return distance * LOW_VELOCITY_SHARE if terminal_velocity <= LOW_VELOCITY else distance
+    return distance * LOW_VELOCITY_SHARE if _in_fourth_zone(terminal_velocity) else distance
 
 
 def scaled_throw(
@@ -79,7 +81,7 @@ def scaled_throw(
 ) -> float:
     """Throw in m from a maker's listed throw at another airflow and terminal velocity: ~ Q and ~ 1/V.
 
-    OutOfRange when either velocity is at or below 0.25 m/s and the other is not: the jet decays faster there.
+    OutOfRange when either velocity is at or below 50 fpm and the other is not: the jet decays faster there.
     Source: same equations.
     """
     require_positive(
@@ -87,9 +89,13 @@ def scaled_throw(
     )
     require_not_negative(airflow=airflow)
     require_positive(terminal=terminal)
-    if (listed_terminal <= LOW_VELOCITY) != (terminal <= LOW_VELOCITY):
+    if _in_fourth_zone(listed_terminal) != _in_fourth_zone(terminal):
         raise OutOfRange("throw scaling", "one terminal velocity is in the fourth zone, the other is not")
     return listed_throw * airflow / listed_airflow * listed_terminal / terminal
+
+
+def _in_fourth_zone(terminal_velocity: float) -> bool:
+    return terminal_velocity <= LOW_VELOCITY * (1.0 + 1e-9)
 
 
 def supply_noise(velocity: float) -> NoiseBand:

@@ -90,8 +90,8 @@ def test_expansion_and_contraction_against_fluids() -> None:
     assert expansion.value == pytest.approx(fluids.diffuser_sharp(Di1=0.1, Di2=0.2), rel=1e-9)
     assert expansion.section == "upstream"
     contraction = contraction_coefficient(round_area(0.2), round_area(0.1))
-    # Textbook form on the downstream velocity; the library's correlation differs by its own 20 %.
-    assert contraction.value == pytest.approx(fluids.contraction_sharp(Di1=0.2, Di2=0.1), rel=0.2)
+    library = fluids.fittings.contraction_conical_Crane(Di1=0.2, Di2=0.1, angle=180)
+    assert contraction.value == pytest.approx(library, rel=1e-9)
     assert contraction.section == "downstream"
     with pytest.raises(ValueError, match="expansion"):
         expansion_coefficient(0.2, 0.1)
