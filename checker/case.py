@@ -192,17 +192,23 @@ class Case:
         return value
 
 
+ROUTES: list[Callable[[], Any]] = []  # routes under way: what they read, another route may replace
+
+
 def either(*routes: Callable[[], T]) -> T:
     """The first route that gives a value; else Missing with the shortest list, else the last problem."""
     missing: list[Missing] = []
     problem: Exception | None = None
     for route in routes:
+        ROUTES.append(route)
         try:
             return route()
         except Missing as gap:
             missing.append(gap)
         except (CannotJudge, NotApplicable) as fault:
             problem = fault
+        finally:
+            ROUTES.pop()
     if missing:
         raise min(missing, key=lambda gap: len(gap.paths))
     assert problem is not None

@@ -3,8 +3,8 @@
 The accepted spellings of each are in unit_table.py, which is generated.
 """
 
-_LARGEST = 1e300
-_ANY = -1e300
+_LARGEST = 1e15  # in any SI unit, far beyond a house
+_ANY = -_LARGEST
 _COLDEST = 100.0  # K; a temperature of `20 K` is a difference written in the wrong place
 
 

@@ -11,14 +11,18 @@ from checker.open_spellings import OPEN_SPELLINGS
 from checker.spelling import UnitFault, Written, quoted, unit_key
 from checker.unit_table import TABLE
 
-_LIMIT_WORD = r"max\b|min\b|maximum|minimum|no more than|up to|at least|at most|under|over|less than|more than"
+_LIMIT_WORD = (
+    r"max\b|min\b|maximum|minimum|no more than|up to|at least|at most|under|over|less than|more than"
+)
 _LIMIT = re.compile(
-    rf"(?:{_LIMIT_WORD}|<=?|>=?)[.: ]*(.*)|(.*[^ ]) ?(?:max|maximum|minimum|or more|or less)\.?", re.IGNORECASE
+    rf"(?:{_LIMIT_WORD}|<=?|>=?)[.: ]*(.*)|(.*[^ ]) ?(?:max|maximum|minimum|or more|or less)\.?",
+    re.IGNORECASE,
 )
 _ABOUT_WORD = r"about|approx\b|approximately|circa|ca\b|nominal|nom\b"
 _ABOUT = re.compile(
     rf"(?:{_ABOUT_WORD}|~|\+/-)[.: ]*(.*)|(.*[^ ]) ?(?:approx|nominal|nom|\+/-)\.?", re.IGNORECASE
 )
+_ALIKE = 0.6  # least likeness, by the ratio of difflib, of a spelling that is suggested
 _RANGE = re.compile(r"(?:-|to\b|/|\.\.) ?[0-9.]")
 _SPACED = re.compile(r"([0-9]{3})\b *(.*)")
 _WORDS = re.compile(r" ?[@,;=] ?| ")
@@ -151,14 +155,29 @@ def _unknown(name: str, written: Written, wanted: Dimension) -> UnitFault:
                 f"{name} says more than {wanted.noun}",
                 f"write `{_joined(written.number, unit)}` here and the rest under its own key",
             )
-    from difflib import get_close_matches
+    near = _nearest(unit_key(written.unit), spellings, wanted) if written.unit[:1].isalpha() else None
+    remedy = f"write `{written.number} {near}`" if near else _for_example(wanted)
+    return UnitFault(f"{quoted(written.unit)} is not a known unit; {wanted.noun} is wanted", remedy)
+
+
+def _nearest(key: str, spellings: dict[str, tuple[float, float]], wanted: Dimension) -> str | None:
+    """The spelling most like the key; of equals, the one with the same letters, then a display unit."""
+    from difflib import SequenceMatcher
 
     by_key: dict[str, str] = {}
     for spelling in spellings:  # a spelling as it is written comes before its key
         by_key.setdefault(unit_key(spelling), spelling)
-    near = get_close_matches(unit_key(written.unit), by_key, 1) if written.unit[:1].isalpha() else []
-    remedy = f"write `{written.number} {by_key[near[0]]}`" if near else _for_example(wanted)
-    return UnitFault(f"{quoted(written.unit)} is not a known unit; {wanted.noun} is wanted", remedy)
+
+    def likeness(known: str) -> tuple[float, bool, bool]:
+        same_letters = sorted(known) == sorted(key)
+        return (
+            SequenceMatcher(None, key, known).ratio(),
+            same_letters,
+            by_key[known] in (wanted.trade, wanted.metric),
+        )
+
+    best = max(by_key, key=likeness)
+    return by_key[best] if likeness(best)[0] >= _ALIKE else None
 
 
 def _joined(number: str, unit: str) -> str:

@@ -76,8 +76,11 @@ def parse_airtightness(text: str) -> Airtightness:
     if written is not None:
         for kind, dimension in _KINDS:
             scale = _scale(written.unit, dimension)
-            if scale is not None and written.value >= 0.0:
-                return Airtightness(kind, _si(written.value, scale))
+            if scale is None:
+                continue
+            value = _si(written.value, scale)
+            if 0.0 <= value <= DIMENSIONS[dimension].most:
+                return Airtightness(kind, value)
     from checker.refusals import refusal
 
     raise refusal(text, folded, written, DIMENSIONS["airtightness"])

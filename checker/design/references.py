@@ -6,7 +6,7 @@ from checker.design.fields import Node, Reference, fold
 
 if TYPE_CHECKING:
     from checker.design import Design
-    from checker.design.build import Builder
+    from checker.design.builder import Builder
 
 
 class Names:

@@ -8,7 +8,7 @@ from collections.abc import Callable
 from typing import Any
 
 from checker.design import NOT_READ_YET, Design
-from checker.design.build import NONE, TBD, TWO_FACTS
+from checker.design.builder import NONE, TBD, TWO_FACTS
 from checker.design.fields import (
     AirtightnessKind,
     Choice,

@@ -31,6 +31,9 @@ HIGHEST_EXPONENT = 1.9
 LOWEST_FLOW_RATIO = 0.5
 HIGHEST_FLOW_RATIO = 1.5
 
+SIZE_ALLOWANCE = 0.0127
+"""How much smaller than its nominal size a filter is, m each way, common practice."""
+
 _SLACK = 1e-9
 _METHOD = "device pressure drop"
 
@@ -83,6 +86,15 @@ def power_law_at(airflow: float, points: Sequence[tuple[float, float]]) -> tuple
     (flow_1, drop_1), (flow_2, drop_2) = points[index - 1], points[index]
     exponent = log(drop_2 / drop_1) / log(flow_2 / flow_1)
     return exp(log(drop_1) - exponent * log(flow_1)), exponent
+
+
+def filter_face_area(nominal_width: float, nominal_height: float) -> float:
+    """Face area in m2 of a filter from its nominal sides in m; the real sides are about 13 mm less.
+
+    ValueError when a side is not above that. Source: common practice (1/2 in. under the nominal size).
+    """
+    require_positive(width=nominal_width - SIZE_ALLOWANCE, height=nominal_height - SIZE_ALLOWANCE)
+    return (nominal_width - SIZE_ALLOWANCE) * (nominal_height - SIZE_ALLOWANCE)
 
 
 def loaded_drop(clean_drop: float, final_drop: float | None = None) -> float:

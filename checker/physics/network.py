@@ -17,6 +17,7 @@ from checker.physics.validity import NoSolution, OutOfRange
 __all__ = ["Edge", "Node", "Solution", "solve_network"]
 
 TOLERANCE = 1e-9
+LARGEST_IMBALANCE = 1e-6
 MOST_PASSES = 200
 
 _METHOD = "air network"
@@ -63,6 +64,8 @@ def _settled(
     system: NetworkEquations, flows: Sequence[float], pressures: Sequence[float], passes: int
 ) -> Solution:
     extrapolated = []
+    if system.imbalance(flows) > LARGEST_IMBALANCE:
+        raise NoSolution(_METHOD, "the flows do not balance: losses differ by too many orders of magnitude")
     for edge, flow in zip(system.edges, flows, strict=True):
         if edge.has_fan and abs(flow) < TOLERANCE:
             raise NoSolution(_METHOD, f"the fan of {edge.name} moves no air")

@@ -87,6 +87,16 @@ class NetworkEquations:
             for k, (start, end) in enumerate(self._ends)
         ]
 
+    def imbalance(self, flows: Sequence[float]) -> float:
+        """Greatest airflow in m3/s that appears or vanishes at a free node."""
+        left = list(self._demand)
+        for flow, (start, end) in zip(flows, self._ends, strict=True):
+            if start >= 0:
+                left[start] += flow
+            if end >= 0:
+                left[end] -= flow
+        return max((abs(amount) for amount in left), default=0.0)
+
     def advance(
         self,
         flows: Sequence[float],

@@ -29,7 +29,7 @@ _METHOD = "psychrometrics"
 def saturation_pressure(temperature: float) -> float:
     """Saturation pressure of water vapour in Pa, over water above the triple point, over ice below.
 
-    `temperature` K, valid 183.15 to 363.15 K (OutOfRange beyond). Equations 5 and 6 (Hyland-Wexler).
+    `temperature` K, valid 183.15 to 363.15 K (OutOfRange beyond). Equations 5 and 6.
     """
     _check_temperature(temperature)
     return exp(_log_saturation_pressure(temperature))

@@ -10,6 +10,7 @@ from checker.physics.devices import (
     drop_bounds,
     drop_from_points,
     drop_from_rating,
+    filter_face_area,
     loaded_drop,
     mean_drop,
 )
@@ -54,6 +55,14 @@ def test_points_are_joined_log_log() -> None:
     for outside in (0.099, 0.901):
         with pytest.raises(OutOfRange, match="airflow"):
             drop_from_points(outside, points)
+
+
+def test_filter_face_is_smaller_than_its_name() -> None:
+    # Common practice: a nominal 20 x 20 in. filter measures 19.5 in. each way.
+    inch = 0.0254
+    assert filter_face_area(20 * inch, 20 * inch) / inch**2 == pytest.approx(19.5**2)
+    with pytest.raises(ValueError, match="width"):
+        filter_face_area(0.4 * inch, 20 * inch)
 
 
 def test_loading() -> None:

@@ -314,6 +314,16 @@ def test_fan_without_a_path_is_refused() -> None:
         solve_network([Node("in", 0.0), Node("box")], edges)
 
 
+def test_absurd_scales_are_refused_and_not_answered() -> None:
+    # 50 L/s forced through a leak of a tenth of a pinhole next to a wide opening.
+    edges = [
+        Edge("pinhole", "out", "box", [Leak(1e-9, 0.5)]),
+        Edge("opening", "box", "room", [Resistance(1.0, 1.0)]),
+    ]
+    with pytest.raises(NoSolution):
+        solve_network([Node("out", 0.0), Node("box"), Node("room", demand=0.05)], edges)
+
+
 def test_unconnected_node_is_refused() -> None:
     edges = [
         Edge("path", "a", "b", [Resistance(1.0, 0.1)]),

@@ -85,7 +85,7 @@ def test_velocities() -> None:
     # Filter grille rule of thumb, common practice: 2 cfm per in2 is 288 fpm.
     assert face_velocity(2 * CFM, 0.0254**2) / FPM == pytest.approx(288, rel=1e-3)
     assert free_velocity(0.1, 0.1) == pytest.approx(1 / 0.75)
-    # Fan-coil filter sizing: 800 cfm at 200 fpm needs 4.00 ft2, at 260 fpm 3.08 ft2.
+    # Filter sizing arithmetic: 800 cfm at 200 fpm needs 4.00 ft2, at 260 fpm 3.08 ft2.
     assert face_velocity(800 * CFM, 4.0 * FOOT**2) / FPM == pytest.approx(200, rel=0.005)
     assert face_velocity(800 * CFM, 3.08 * FOOT**2) / FPM == pytest.approx(260, rel=0.005)
 

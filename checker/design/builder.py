@@ -1,0 +1,198 @@
+"""Builds typed sections from plain data, noting every fault and leaving out what is refused."""
+
+import re
+from typing import Any
+
+from checker.design import NOT_READ_YET, Design
+from checker.design.fields import Choice, Node, Reference, Text, fold
+from checker.design.shape import Shape, fields_of
+from checker.design.values import REFUSED, scalar, words_of
+from checker.faults import Fault
+from checker.read import Place, Reading
+
+TBD = frozenset(
+    {"tbd", "tbc", "to be determined", "to be decided", "to be confirmed", "unknown", "?", "vif", "by others", "nic",
+     "per mfr", "don't know", "not decided"}
+)  # fmt: skip
+NONE = frozenset({"none", "no", "n/a", "na"})
+TWO_FACTS = re.compile(r"\s*(?:@|\bat\b)\s*")
+
+
+class Builder:
+    """Builds one design; keeps its faults, its `tbd` paths and its stated `none` paths."""
+
+    def __init__(self, reading: Reading) -> None:
+        self.reading = reading
+        self.faults: list[Fault] = []
+        self.tbd: set[str] = set()
+        self.none: set[str] = set()
+        self.references: list[tuple[str, str, Reference, Any, Any]] = []
+
+    def fault(self, code: str, path: str, message: str, help: str, at_key: bool = False) -> None:
+        """Note a fault at the key or value of a path."""
+        places = (self.reading.keys, self.reading.values)
+        first, second = places if at_key else reversed(places)
+        place = first.get(path) or second.get(path) or Place(1, 1, 1, 1)
+        self.faults.append(Fault(code, path, message, help, *place, fatal=False))
+
+    def record(
+        self, section: type[Node], data: object, path: str, up: Node | None, name: str = ""
+    ) -> Node | None:
+        """Build a section from a map, or from a plain value where the section has a short form."""
+        if not isinstance(data, dict):
+            data = self.short_form(section, data, path)
+            if data is None:
+                return None
+        node = section.__new__(section)
+        values = node.__dict__
+        values.update(path=path, name=name, up=up)
+        known = fields_of(section)
+        for key, value in data.items():
+            field = known.get(key)
+            if field is None:
+                self.unknown_key(section, key, f"{path}.{key}" if path else key)
+                continue
+            built = self.value(field.shape, value, f"{path}.{key}" if path else key, node)
+            if built is not None:
+                values[field.attribute] = built
+            if field.shape.kind.__class__ is Reference and isinstance(built, str):
+                self.references.append((f"{path}.{key}", built, field.shape.kind, values, field.attribute))
+        for field in known.values():
+            if field.attribute not in values:
+                values[field.attribute] = (
+                    field.filled_with() if callable(field.filled_with) else field.filled_with
+                )
+        return node
+
+    def short_form(self, section: type[Node], data: object, path: str) -> dict[str, object] | None:
+        """Turn a plain value into the map that it stands for, or note why it can't be."""
+        if section.short and isinstance(data, (str, int, float)) and not isinstance(data, bool):
+            parts: list[object] = [data]
+            if isinstance(data, str) and len(section.short) > 1:
+                parts = list(TWO_FACTS.split(data, maxsplit=1))
+            spelled = dict(zip(section.short, parts, strict=False))
+            place = self.reading.values.get(path)
+            for key in spelled:
+                if place is not None:
+                    self.reading.values.setdefault(f"{path}.{key}", place)
+            if not isinstance(data, str):
+                self.reading.sources.setdefault(
+                    f"{path}.{section.short[0]}", self.reading.sources.get(path, str(data))
+                )
+            return spelled
+        keys = list(fields_of(section))
+        shown = ", ".join(f"`{key}`" for key in keys[:4])
+        self.fault(
+            "FILE-21", path, f"`{show(data)}` stands where a map is wanted", f"write keys such as {shown}"
+        )
+        return None
+
+    def value(self, shape: Shape, value: object, path: str, up: Node) -> Any:
+        """Build one value by its shape; None when it is absent, to be decided, stated as none, or refused."""
+        if value is None or (isinstance(value, str) and fold(value) in TBD):
+            self.tbd.add(path)
+            return None
+        if shape.form == "scalar":
+            return self.scalar(shape, value, path)
+        if isinstance(value, str) and fold(value) in NONE:
+            self.none.add(path)
+            return {} if shape.form == "map" else [] if shape.form == "list" else None
+        if shape.form == "record":
+            assert shape.section is not None
+            return self.record(shape.section, value, path, up, path.rpartition(".")[2])
+        return self.map(shape, value, path, up) if shape.form == "map" else self.list(shape, value, path, up)
+
+    def scalar(self, shape: Shape, value: object, path: str) -> Any:
+        """Read a scalar by its kind; the reasons for refusing it become faults."""
+        assert shape.kind is not None
+        if isinstance(value, (dict, list)):
+            self.fault("FILE-21", path, f"a {'map' if isinstance(value, dict) else 'list'} stands where "
+                       f"{words_of(shape.kind)} is wanted", "write one value")  # fmt: skip
+            return None
+        read = scalar(shape.kind, value, self.reading.sources.get(path))
+        if read.__class__ is REFUSED:
+            self.fault(read.code, path, read.problem, read.remedy)
+            return None
+        return read
+
+    def map(self, shape: Shape, value: object, path: str, up: Node) -> dict[str, Any] | None:
+        """Build a map of named things."""
+        assert shape.of is not None
+        if not isinstance(value, dict):
+            self.fault("FILE-21", path, f"`{show(value)}` stands where things keyed by name are wanted",
+                       "write `name: ...` below it, or `none`")  # fmt: skip
+            return None
+        built: dict[str, Any] = {}
+        for key, item in value.items():
+            below = f"{path}.{key}"
+            name = self.map_key(shape, key, below)
+            if name is None:
+                continue
+            thing = self.named(shape.of, item, below, up, key)
+            if thing is not None:
+                built[name] = thing
+            if isinstance(shape.keys, Reference):
+                self.references.append((below, name, shape.keys, built, name))
+        return built
+
+    def named(self, of: Shape, item: object, path: str, up: Node, name: str) -> Any:
+        """A named thing: one about which nothing is said yet is still there."""
+        if of.form != "record":
+            return self.value(of, item, path, up)
+        assert of.section is not None
+        if item is None or (isinstance(item, str) and fold(item) in TBD):
+            self.tbd.add(path)
+            item = {}
+        return self.record(of.section, item, path, up, name)
+
+    def map_key(self, shape: Shape, key: str, path: str) -> str | None:
+        """The key of a map as the model spells it."""
+        if not isinstance(shape.keys, Choice):
+            return key
+        read = scalar(shape.keys, key, None)
+        if read.__class__ is REFUSED:
+            self.fault(read.code, path, read.problem, read.remedy, at_key=True)
+            return None
+        return str(read)
+
+    def list(self, shape: Shape, value: object, path: str, up: Node) -> list[Any]:
+        """Build a list; one value may stand without brackets, or several in one text split by commas."""
+        assert shape.of is not None
+        items: list[object] = value if isinstance(value, list) else [value]
+        texts = isinstance(value, str) and shape.of.form == "scalar" and not isinstance(shape.of.kind, Text)
+        if texts and "," in str(value):
+            items = [part.strip() for part in str(value).split(",")]
+        built = []
+        for number, item in enumerate(items):
+            below = f"{path}[{number}]"
+            if below not in self.reading.values and path in self.reading.values:
+                self.reading.values[below] = self.reading.values[path]
+            thing = self.value(shape.of, item, below, up)
+            if thing is not None:
+                built.append(thing)
+                if isinstance(shape.of.kind, Reference):
+                    self.references.append((below, thing, shape.of.kind, built, len(built) - 1))
+        return built
+
+    def unknown_key(self, section: type[Node], key: str, path: str) -> None:
+        """Note a key that the section does not have, with the nearest one."""
+        if section is Design and key in NOT_READ_YET:
+            self.fault("FILE-27", path, f"section `{key}` is kept, but no rule reads it yet",
+                       "nothing to change: it will be read by a later version", at_key=True)  # fmt: skip
+            return
+        from checker.design.nearest import nearest
+
+        where = f"`{section.__name__.lower()}`" if section is not Design else "a design file"
+        self.fault(
+            "FILE-20",
+            path,
+            f"{where} has no key `{key}`",
+            nearest(key, list(fields_of(section)), "keys"),
+            at_key=True,
+        )
+
+
+def show(value: object) -> str:
+    """A value as a short text for a message."""
+    text = str(value).replace("\n", " ")
+    return text if len(text) <= 40 else text[:37] + "..."
