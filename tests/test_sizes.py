@@ -154,7 +154,7 @@ def test_equivalent_diameters_meet_where_shapes_do() -> None:
 @given(st.floats(0.05, 1.0), st.floats(0.05, 1.0))
 def test_friction_of_the_equivalent_round_duct_is_close(width: float, height: float) -> None:
     # equal flow and friction factor: pressure drop ~ 1/(A^2 Dh); the fitted formula keeps it within 12 %
-    # up to an aspect ratio of 4 (the limit in the ASHRAE Handbook for the table)
+    # up to an aspect ratio of 4
     if max(width, height) > 4 * min(width, height):
         return
     size = Size("rectangular", width, height)

@@ -79,13 +79,17 @@ class Kind:
 
 
 class Quantity(Kind):
-    """A number with a unit; `none_is` gives the word `none` a value (no screen, no insulation)."""
+    """A number with a unit; `none_is` gives the word `none` a value (no screen, no insulation).
 
-    __slots__ = ("dimension", "none_is")
+    A `signed` one may be negative, as a position west of the origin is.
+    """
 
-    def __init__(self, dimension: str, none_is: float | None = None) -> None:
+    __slots__ = ("dimension", "none_is", "signed")
+
+    def __init__(self, dimension: str, none_is: float | None = None, signed: bool = False) -> None:
         self.dimension = dimension
         self.none_is = none_is
+        self.signed = signed or dimension in ("temperature", "temperature_difference", "house_pressure")
 
 
 class SizeKind(Kind):
@@ -163,6 +167,7 @@ class Text(Kind):
 
 Airflow = Annotated[float, Quantity("airflow")]
 Length = Annotated[float, Quantity("length")]
+SignedLength = Annotated[float, Quantity("length", signed=True)]
 Diameter = Annotated[float, Quantity("diameter")]
 Area = Annotated[float, Quantity("area")]
 SmallArea = Annotated[float, Quantity("small_area")]

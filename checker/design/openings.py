@@ -13,6 +13,7 @@ from checker.design.fields import (
     Pressure,
     Quantity,
     Reference,
+    SignedLength,
     SmallArea,
     listed,
     named,
@@ -63,9 +64,9 @@ Screen = Annotated[float, Quantity("length", none_is=0.0)]
 class Position(Node):
     """A point in the one frame of the house; up is from grade at that spot."""
 
-    east: Length | None = said("distance east of the origin", "12 ft")
-    north: Length | None = said("distance north of the origin", "0 ft")
-    up: Length | None = said("height above grade at that spot", "14 ft")
+    east: SignedLength | None = said("distance east of the origin", "12 ft")
+    north: SignedLength | None = said("distance north of the origin", "0 ft")
+    up: SignedLength | None = said("height above grade at that spot", "14 ft")
 
 
 @record
@@ -82,7 +83,7 @@ class Opening(Node):
     clear_of: dict[Neighbour, Length] = named(
         "stated distances to other openings, by name or by kind (the nearest)", {"bath-exhaust": "11 ft"}
     )
-    above: dict[Neighbour, Length] = named(
+    above: dict[Neighbour, SignedLength] = named(
         "stated heights above other openings, by name or kind (below: negative)", {"intake": "3 ft"}
     )
     height_over_grade: Length | None = said(

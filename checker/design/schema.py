@@ -179,7 +179,8 @@ def choice_format(kind: Choice) -> str:
 def kind_format(kind: Kind) -> str:
     """Name of the format of a scalar kind."""
     if isinstance(kind, Quantity):
-        return f"airtally-{kind.dimension.replace('_', '-')}" + ("" if kind.none_is is None else "-or-none")
+        ending = ("" if kind.none_is is None else "-or-none") + ("-signed" if kind.signed else "")
+        return f"airtally-{kind.dimension.replace('_', '-')}{ending}"
     if isinstance(kind, SizeKind):
         return "airtally-filter-size" if kind.of_filter else "airtally-size"
     if isinstance(kind, AirtightnessKind):

@@ -91,7 +91,10 @@ def with_unit(kind: Kind, written: str) -> Any:
         return kind.none_is
     try:
         if isinstance(kind, Quantity):
-            return parse(written, kind.dimension)
+            value = parse(written, kind.dimension)
+            if value < 0 and not kind.signed:
+                return REFUSED("FILE-22", f"`{written}` is negative", f"write {words_of(kind)}")
+            return value
         if isinstance(kind, AirtightnessKind):
             return parse_airtightness(written)
         from checker.sizes import parse_filter_size, parse_size

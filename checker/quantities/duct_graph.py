@@ -1,0 +1,250 @@
+"""The duct network of a system as a tree that hangs on its mover: sides, branches, outlets, and what is loose."""
+
+from collections.abc import Iterable
+from typing import Literal, NamedTuple
+
+from checker.case import CannotJudge, Case, Missing, path_of, quantity
+from checker.design.airway import Run
+from checker.design.ducts import DuctSystem, Outlet
+from checker.design.equipment import Equipment
+from checker.design.fans import Fan
+from checker.design.hoods import Hood
+
+Side = Literal["supply", "return"]
+Mover = Equipment | Fan | Hood
+RETURN_KINDS = frozenset({"return grille", "filter grille", "exhaust grille"})
+
+
+class End(NamedTuple):
+    """What stands at an end of a run: mover, run, outlet, filter, opening, room or a place such as outdoors."""
+
+    kind: str
+    name: str
+
+    @property
+    def is_outdoors(self) -> bool:
+        """Whether outdoor air enters or air leaves the house there."""
+        return self.kind == "opening" or (self.kind == "place" and self.name == "outdoors")
+
+
+class Branch(NamedTuple):
+    """A run in its place in the tree.
+
+    nearer: the run between it and the mover, None where it joins the mover itself. farther: the runs beyond it.
+    end: what stands at its far end, where that is no run. filters: filters that stand at its ends.
+    """
+
+    run: Run
+    side: Side
+    nearer: str | None
+    farther: tuple[str, ...]
+    outlets: tuple[str, ...]
+    end: End | None
+    filters: tuple[str, ...]
+
+    @property
+    def is_dead_end(self) -> bool:
+        """Whether nothing says where it leads."""
+        return not (self.farther or self.outlets or self.end or self.run.serves)
+
+
+class Tree(NamedTuple):
+    """All branches by name of their run; `loose` runs join no mover, `rings` are reached by two ways."""
+
+    branches: dict[str, Branch]
+    loose: tuple[Run, ...]
+    loose_outlets: tuple[Outlet, ...]
+    rings: tuple[str, ...]
+
+    def leaves(self, side: Side) -> list[Branch]:
+        """The last branches of a side: those with an outlet, a room or a place at their end."""
+        return [each for each in self.branches.values() if each.side == side and not each.farther]
+
+    def way(self, branch: Branch) -> list[Branch]:
+        """The branches from the mover to this one, itself included."""
+        found = [branch]
+        while found[0].nearer is not None:
+            found.insert(0, self.branches[found[0].nearer])
+        return found
+
+    def is_outdoors(self, branch: Branch) -> bool:
+        """Whether a branch leads only outdoors: an intake or a discharge."""
+        if branch.farther:
+            return all(self.is_outdoors(self.branches[name]) for name in branch.farther)
+        return branch.end is not None and branch.end.is_outdoors and not branch.outlets
+
+
+@quantity()
+def mover_of(case: Case, system: DuctSystem) -> Mover:
+    """What moves the air of a system: as stated, by the system's own name, or the one that its runs name."""
+    known: dict[str, Mover] = {**case.design.hoods, **case.design.fans, **case.design.equipment}
+    named = case.maybe(system, "mover")
+    if named is None and system.name in known:
+        named = system.name
+    if named is None:
+        ends = {end for run in system.runs.values() for end in (run.from_, run.to) if end in known}
+        ends -= {*system.runs, *system.outlets}
+        named = ends.pop() if len(ends) == 1 else None
+    if named not in known:
+        raise Missing(path_of(system, "mover"))
+    return known[named]
+
+
+def is_return_outlet(outlet: Outlet) -> bool:
+    """Whether air goes from the room into this outlet."""
+    return outlet.kind in RETURN_KINDS
+
+
+def end_of(case: Case, system: DuctSystem, run: Run, field: Literal["from_", "to"]) -> End | None:
+    """What a run's `from` or `to` names; None where it is not stated. A name may be that of several things."""
+    name = case.maybe(run, field)
+    if name is None:
+        return None
+    outlet = system.outlets.get(name)
+    if outlet is not None and is_return_outlet(outlet) == (field == "from_"):
+        return End("outlet", name)
+    if name in system.runs and name != run.name:
+        return End("run", name)
+    if outlet is not None:
+        return End("outlet", name)
+    if name == mover_of(case, system).name:
+        return End("mover", name)
+    design = case.design
+    for kind, section in (("filter", design.filters), ("opening", design.openings), ("room", design.rooms)):
+        if name in section:
+            return End(kind, name)
+    return End("place", name)
+
+
+class Links(NamedTuple):
+    """Which runs begin or end at the mover, and which follow each other in the direction of the air."""
+
+    starts: list[str]
+    stops: list[str]
+    pairs: list[tuple[str, str]]
+
+
+def links(ends: dict[str, tuple[End | None, End | None]]) -> Links:
+    """Read the joints off the ends; a filter joins the runs on its two sides, or one run and the mover."""
+    found = Links([], [], [])
+    before: dict[str, list[str]] = {}
+    after: dict[str, list[str]] = {}
+    for name, (start, stop) in ends.items():
+        if start is not None and start.kind == "mover":
+            found.starts.append(name)
+        if stop is not None and stop.kind == "mover":
+            found.stops.append(name)
+        if start is not None and start.kind == "run":
+            found.pairs.append((start.name, name))
+        if stop is not None and stop.kind == "run":
+            found.pairs.append((name, stop.name))
+        if start is not None and start.kind == "filter":
+            after.setdefault(start.name, []).append(name)
+        if stop is not None and stop.kind == "filter":
+            before.setdefault(stop.name, []).append(name)
+    for filter_name, arriving in before.items():
+        leaving = after.get(filter_name, [])
+        found.pairs.extend((one, other) for one in arriving for other in leaving)
+        if not leaving:
+            found.stops.extend(arriving)
+    upstream = placed(found.stops, [(b, a) for a, b in found.pairs])[0]
+    for filter_name, leaving in after.items():
+        if filter_name not in before:
+            found.starts.extend(name for name in leaving if name not in upstream)
+    return found._replace(pairs=list(dict.fromkeys(found.pairs)))
+
+
+def placed(
+    first: Iterable[str], pairs: list[tuple[str, str]]
+) -> tuple[dict[str, str | None], list[str]]:
+    """Walk away from the mover: (the nearer run of each run reached, runs that are reached twice)."""
+    nearer: dict[str, str | None] = dict.fromkeys(first)
+    rings: list[str] = []
+    waiting = list(nearer)
+    while waiting:
+        name = waiting.pop(0)
+        for one, other in pairs:
+            if one != name or nearer[name] == other:
+                continue
+            if other in nearer:
+                rings.append(other)
+            else:
+                nearer[other] = name
+                waiting.append(other)
+    return nearer, rings
+
+
+@quantity()
+def sketch(case: Case, system: DuctSystem) -> Tree:
+    """The tree as far as the file tells it, loose parts listed apart."""
+    ends = {
+        name: (end_of(case, system, run, "from_"), end_of(case, system, run, "to"))
+        for name, run in system.runs.items()
+    }
+    joints = links(ends)
+    supply, rings = placed(joints.starts, joints.pairs)
+    back, more = placed(joints.stops, [(b, a) for a, b in joints.pairs])
+    rings = [*rings, *more, *(name for name in supply if name in back)]
+    branches: dict[str, Branch] = {}
+    sides: list[tuple[Side, dict[str, str | None]]] = [("supply", supply), ("return", back)]
+    for side, nearer in sides:
+        for name, toward in nearer.items():
+            far = ends[name][1 if side == "supply" else 0]
+            beyond = tuple(other for other, its in nearer.items() if its == name)
+            if far is not None and (far.kind in ("run", "mover") or (far.kind == "filter" and beyond)):
+                far = None
+            filters = tuple(end.name for end in ends[name] if end is not None and end.kind == "filter")
+            outlets = (far.name,) if far is not None and far.kind == "outlet" else ()
+            branches[name] = Branch(system.runs[name], side, toward, beyond, outlets, far, filters)
+    loose = tuple(run for name, run in system.runs.items() if name not in branches)
+    hung = hang_outlets(system, branches)
+    held = {name for branch in hung.values() for name in branch.outlets}
+    loose_outlets = tuple(
+        outlet for name, outlet in system.outlets.items() if name not in held and outlet.kind != "transfer grille"
+    )
+    return Tree(hung, loose, loose_outlets, tuple(dict.fromkeys(rings)))
+
+
+def hang_outlets(system: DuctSystem, branches: dict[str, Branch]) -> dict[str, Branch]:
+    """Hang outlets that no run names on the run that serves their room, or on the only run that is open."""
+    hung = dict(branches)
+    taken = {name for branch in branches.values() for name in branch.outlets}
+    sides: tuple[Side, Side] = ("supply", "return")
+    for side in sides:
+        free = [
+            outlet
+            for name, outlet in system.outlets.items()
+            if name not in taken and outlet.kind != "transfer grille" and is_return_outlet(outlet) == (side == "return")
+        ]
+        own = [branch for branch in branches.values() if branch.side == side]
+        open_ended = [branch for branch in own if branch.is_dead_end]
+        for outlet in free:
+            served = [branch for branch in own if outlet.room is not None and serves(branch, outlet.room)]
+            holder = served if served else open_ended if len(open_ended) == 1 else []
+            if len(holder) == 1:
+                name = holder[0].run.name
+                hung[name] = hung[name]._replace(outlets=(*hung[name].outlets, outlet.name))
+    return hung
+
+
+def serves(branch: Branch, room: str) -> bool:
+    """Whether a last branch leads to a room."""
+    return (branch.end is not None and branch.end == End("room", room)) or room in branch.run.serves
+
+
+@quantity()
+def tree(case: Case, system: DuctSystem) -> Tree:
+    """The tree of a system. Raises Missing for ends not stated, CannotJudge for rings and runs that join nothing."""
+    found = sketch(case, system)
+    if not system.runs:
+        raise Missing(path_of(system, "runs"))
+    absent = []
+    for run in found.loose:
+        absent += [path_of(run, field) for field in ("from_", "to") if getattr(run, field) is None]
+    if absent:
+        raise Missing(*absent)
+    if found.rings:
+        raise CannotJudge(f"{', '.join(found.rings)} can be reached from the mover by two ways: the runs are no tree")
+    if found.loose:
+        raise CannotJudge(f"{', '.join(run.name for run in found.loose)} is not joined to the mover")
+    return found
