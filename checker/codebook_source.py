@@ -5,7 +5,6 @@ import pprint
 from typing import Any
 
 from checker.codebook import EDITIONS, STANDARDS, Entry, converted
-from checker.read import read_file
 
 FOLDER = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "rules", "codebook")
 KEYS = ("says", "of", "limit", "section", "basis", "source")
@@ -22,14 +21,26 @@ def read_entries(folder: str = FOLDER) -> dict[str, Entry]:
     for file in sorted(os.listdir(folder)):
         if not file.endswith(".yaml"):
             continue
-        reading = read_file(os.path.join(folder, file))
-        if reading.faults or not isinstance(reading.data, dict):
-            raise CodebookError(f"{file}: {reading.faults[0].message if reading.faults else 'not a map'}")
-        for key, data in reading.data.items():
+        for key, data in read_map(os.path.join(folder, file)).items():
             if key in entries:
                 raise CodebookError(f"{file}: `{key}` stands in two files")
             entries[key] = entry_of(f"{file}: `{key}`", data)
     return entries
+
+
+def read_map(path: str) -> dict[str, Any]:
+    """The map of one codebook file; its edition keys hold full stops, which a design file may not."""
+    from ruamel.yaml import YAML
+    from ruamel.yaml.error import YAMLError
+
+    try:
+        with open(path, encoding="utf-8") as file:
+            data = YAML(typ="safe", pure=True).load(file)
+    except YAMLError as fault:
+        raise CodebookError(f"{os.path.basename(path)}: {fault}") from fault
+    if not isinstance(data, dict):
+        raise CodebookError(f"{os.path.basename(path)}: not a map")
+    return data
 
 
 def entry_of(where: str, data: Any) -> Entry:

@@ -24,6 +24,7 @@ from checker.design.fields import (
     record,
     said,
 )
+from checker.design.make_up_air import MakeUpAir
 
 FanRole = Annotated[
     str,
@@ -152,6 +153,7 @@ class Control(Node):
     label: Plain | None = said("text or symbol on the control, or `none`", "WHOLE-HOUSE VENTILATION")
     location: Plain | None = said("where the control is", "hall")
     delay: Annotated[float, Number(0)] | None = said("longest delay-off setting in minutes", 20)
+    shortest_delay: Annotated[float, Number(0)] | None = said("shortest delay-off setting in minutes", 10)
     humidity_low: Humidity | None = said("lowest humidity set point", "50 %")
     humidity_high: Humidity | None = said("highest humidity set point", "80 %")
 
@@ -188,6 +190,7 @@ class Fan(Node):
     )
     filter: Annotated[str, Reference("filters")] | None = said("its filter, by name", "fresh-air-filter")
     recovery: Recovery | None = said("heat and moisture recovery")
+    make_up_air: MakeUpAir | None = said("make-up air for a big exhaust fan, or `none`")
     tempering: Tempering | None = said("how the outdoor air is warmed")
     control: Control | None = said("what switches it")
     damper: Flag | None = said("whether an automatic or gravity damper closes it when off", True)

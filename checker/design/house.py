@@ -74,6 +74,9 @@ class House(Node):
     occupants: Count | None = said("people, where more than bedrooms plus one is known", 3)
     airtightness: AirtightnessFact | None = said("airtightness, target or tested", "1.4 ACH50", "650 cfm50")
     airtightness_is: Basis | None = said("whether the airtightness is a target or a test result", "target")
+    envelope_area: Area | None = said(
+        "area of the air barrier on all sides, for an airtightness stated per area of envelope", "4200 ft2"
+    )
     leakage_exponent: Annotated[float, Number(0.5, 1.0)] | None = said(
         "exponent of the leakage test; 0.65 is assumed where absent", 0.65
     )

@@ -87,6 +87,9 @@ class Room(Node):
     return_: Airflow | None = said("return airflow taken from the room", "60 cfm", key="return")
     outdoor_air: Airflow | None = said("outdoor air designed to reach the room", "15 cfm")
     exhaust: Airflow | None = said("exhaust airflow designed from the room", "50 cfm")
+    exhaust_run: Annotated[str, Choice("continuous", "on demand", continuous="always | all day | 24/7 | 24 h")] | None = (
+        said("how that exhaust runs: continuous or on demand", "continuous")
+    )
     heating_load: HeatRate | None = said("heating load at winter design", "3200 Btu/h")
     cooling_load: HeatRate | None = said("sensible cooling load at summer design", "2400 Btu/h")
     door: Door | None = said("its door to the rest of the house")

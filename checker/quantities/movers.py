@@ -36,12 +36,15 @@ def label(device: Device, setting: Setting | None) -> str:
 
 @quantity()
 def is_continuous(case: Case, setting: Setting) -> bool:
-    """Whether a setting runs all the time: its `run` says so, or its name does."""
+    """Whether a setting runs all the time: its `run` says so, its name does, or nothing can switch it."""
     run = case.maybe(setting, "run")
     if run is not None:
         return bool(run == "continuous")
     if case.maybe(setting, "on_time") is not None:
         return False
+    device = device_of(setting)
+    if device.control is not None and len(device.settings) == 1 and case.maybe(device.control, "by") == "always on":
+        return True
     return setting.name.lower().replace("-", " ").replace("_", " ") in CONTINUOUS_NAMES
 
 

@@ -1,0 +1,94 @@
+"""The close of the text report: what fits a screen."""
+
+from collections import Counter
+from collections.abc import Callable
+
+from checker.outputs.layout import clipped, counted, wrapped
+from checker.outputs.numbers import filled
+from checker.rule import SEVERITIES, Outcome
+from checker.run import Checked, unlocks
+
+DEFERS = "the locally adopted code and the authority having jurisdiction decide"
+MOST_WANTED = 6
+MOST_LISTED = 3
+Ink = Callable[[str, str], str]
+
+
+def summary(checked: list[Checked], ink: Ink) -> list[str]:
+    """Counts, the inputs that would let most rules be judged, what is outside the methods, what is accepted."""
+    outcomes = [outcome for each in checked for outcome in each.outcomes]
+    unread = sum(each.unreadable for each in checked)
+    read = f"{counted(len(checked) - unread, 'design')} read" if len(checked) > unread else ""
+    closed = f"{counted(unread, 'file')} could not be read" if unread else ""
+    lines = [ink("== Summary ==", "head"), ", ".join(part for part in (read, closed) if part)]
+    lines.append(findings_line(outcomes))
+    lines += wrapped(checks_line(outcomes), "  ", "  ")
+    several = len(checked) > 1
+    lines += wanted(checked, ink)
+    outside = [
+        f"{where(each, several)}{outcome.path or 'the design'}: {filled(outcome.message, outcome.numbers, 'trade')} "
+        f"[{outcome.rule.code} {outcome.rule.name}]"
+        for each in checked
+        for outcome in each.outcomes
+        if outcome.outcome == "cannot-judge"
+    ]
+    lines += listing("Outside what the methods can judge; have it worked out another way", outside, ink)
+    accepted = [
+        f"{where(each, several)}{outcome.path or 'the design'}: {outcome.accepted} "
+        f"[{outcome.rule.code} {outcome.rule.name}]"
+        for each in checked
+        for outcome in each.outcomes
+        if outcome.accepted
+    ]
+    lines += listing("Accepted", accepted, ink)
+    if not unread and not any(outcome.outcome == "finding" and not outcome.accepted for outcome in outcomes):
+        lines.append("No open finding by the rules that could be judged. This is not an approval.")
+    lines.append(ink(f"An aid, not a review: {DEFERS}.", "quiet"))
+    return lines
+
+
+def where(checked: Checked, several: bool) -> str:
+    """The file before a path, where there are several."""
+    return f"{checked.reading.name}: " if several else ""
+
+
+def findings_line(outcomes: list[Outcome]) -> str:
+    """`3 corrections, 4 cautions, 1 note`, accepted ones left out."""
+    found = Counter(o.rule.severity for o in outcomes if o.outcome == "finding" and not o.accepted)
+    line = ", ".join(counted(found[severity], severity) for severity in SEVERITIES)
+    missing = {path for outcome in outcomes for path in outcome.missing}
+    return f"{line}; {counted(len(missing), 'item')} of information missing" if missing else line
+
+
+def checks_line(outcomes: list[Outcome]) -> str:
+    """How many checks came out how; nothing where no rule was judged."""
+    counts = Counter(outcome.outcome for outcome in outcomes)
+    meanings = (
+        ("meets", "met by the figures given"), ("needs-info", "waiting for information"),
+        ("cannot-judge", "outside what the methods can judge"), ("not-applicable", "not applicable"),
+        ("rule-failed", "broke, which is a fault of airtally"),
+    )  # fmt: skip
+    parts = [f"{counts[word]} {meaning}" for word, meaning in meanings if counts[word]]
+    judged = sum(counts[word] for word, _ in meanings)
+    judged += sum(outcome.outcome == "finding" and outcome.rule.area != "FILE" for outcome in outcomes)
+    return f"{counted(judged, 'check')}: {', '.join(parts)}" if parts else ""
+
+
+def wanted(checked: list[Checked], ink: Ink) -> list[str]:
+    """The missing inputs, ranked by how many rules each would help to judge."""
+    several = len(checked) > 1
+    ranked = [(where(each, several) + path, count) for each in checked for path, count in unlocks(each.outcomes)]
+    ranked.sort(key=lambda each: -each[1])
+    if not ranked:
+        return []
+    left = f" (first {MOST_WANTED} of {len(ranked)})" if len(ranked) > MOST_WANTED else ""
+    lines = [ink(f"Information that would let most rules be judged{left}:", "head")]
+    return lines + [clipped(f"  {path}  ({counted(count, 'rule')})") for path, count in ranked[:MOST_WANTED]]
+
+
+def listing(title: str, entries: list[str], ink: Ink) -> list[str]:
+    """A few entries under a title, each on one line."""
+    if not entries:
+        return []
+    left = f" (first {MOST_LISTED} of {len(entries)})" if len(entries) > MOST_LISTED else ""
+    return [ink(f"{title}{left}:", "head"), *(clipped(f"  {entry}") for entry in entries[:MOST_LISTED])]

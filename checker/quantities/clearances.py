@@ -1,0 +1,147 @@
+"""Which openings stand around one, and whether each keeps the distance, or the height, that it must."""
+
+from collections.abc import Callable, Sequence
+from math import inf
+from typing import NamedTuple
+
+from checker.case import Case, Missing, quantity
+from checker.design.openings import Opening
+from checker.physics.distances import ROUNDING
+from checker.quantities.opening_kinds import stated
+from checker.quantities.places import (
+    Span,
+    coordinate,
+    distance_between,
+    half,
+    height_above,
+    kind_or_none,
+    path_of_place,
+    undecided,
+)
+
+
+class Neighbour(NamedTuple):
+    """Something near an opening. `rise` is how far it lies above the opening, `drop` how far below it.
+
+    `opening` is None where only the distance of the nearest of a kind is stated; `unsure` holds the path
+    that would say what it is or whether it counts.
+    """
+
+    label: str
+    opening: Opening | None
+    distance: Span
+    rise: Span
+    drop: Span
+    unsure: tuple[str, ...] = ()
+
+
+class Verdict(NamedTuple):
+    """The nearest offender, or the nearest of all where none offends; None where there is nothing near."""
+
+    offends: bool
+    near: Neighbour | None
+
+    @property
+    def apart(self) -> float:
+        """Distance to it, m: no more than this where it offends, no less where it does not."""
+        if self.near is None:
+            return inf
+        return self.near.distance.high if self.offends else self.near.distance.low
+
+
+def neighbour(case: Case, opening: Opening, other: Opening, unsure: tuple[str, ...] = ()) -> Neighbour:
+    """Another opening as seen from one."""
+    return Neighbour(
+        other.name, other, distance_between(case, opening, other), height_above(case, other, opening),
+        height_above(case, opening, other), unsure,
+    )  # fmt: skip
+
+
+def nearest_stated(case: Case, opening: Opening, word: str) -> Neighbour:
+    """The nearest of a kind, of which only the stated distance is known."""
+    apart = opening.clear_of[word]
+    above = opening.above.get(word)
+    unknown = Span(-inf, inf, (f"{opening.path}.above.{word}",))
+    drop = unknown if above is None else Span(above, above)
+    rise = unknown if above is None else Span(-above, -above)
+    return Neighbour(f"the nearest {word}", None, Span(apart, apart), rise, drop)
+
+
+def neighbours(
+    case: Case, opening: Opening, kinds: frozenset[str], keep: Callable[[Opening], bool] | None = None
+) -> list[Neighbour]:
+    """Every opening of these kinds, those whose kind is not known, and the nearest that are only spoken of."""
+    found = []
+    for other in case.design.openings.values():
+        if other is opening:
+            continue
+        known = kind_or_none(case, other)
+        if known is None:
+            found.append(neighbour(case, opening, other, (f"{other.path}.kind",)))
+        elif known in kinds and (keep is None or keep(other)):
+            found.append(neighbour(case, opening, other))
+    for word in opening.clear_of:
+        if word in kinds and word not in case.design.openings:
+            drawn = [each for each in found if each.opening is not None and kind_or_none(case, each.opening) == word]
+            if not drawn or not all(each.distance.known for each in drawn):
+                found.append(nearest_stated(case, opening, word))
+    return found
+
+
+def spoken_of(case: Case, opening: Opening, kinds: frozenset[str]) -> bool:
+    """Whether the design shows or states anything of these kinds about an opening."""
+    drawn = any(kind_or_none(case, other) in kinds for other in case.design.openings.values())
+    return drawn or any(word in kinds for word in opening.clear_of)
+
+
+def asked_for(case: Case, opening: Opening, word: str) -> str:
+    """The path that would state the distance to the nearest of a kind, as the file spells it if it does."""
+    open_paths = undecided(case, opening, "clear_of", [word])
+    return open_paths[0] if open_paths else f"{opening.path}.clear_of.{word}"
+
+
+def settled(
+    around: Sequence[Neighbour], least: float, rise: float | None = None, drop: float | None = None,
+    unplaced: Sequence[str] = (),
+) -> Verdict:  # fmt: skip
+    """Whether all keep `least` m away, or lie `rise` m above or `drop` m below instead.
+
+    `unplaced`: paths of things that must be near somewhere but are not drawn. An offender counts before what
+    is missing. Raises Missing with all that is needed where nobody offends for certain.
+    """
+    offenders: list[Neighbour] = []
+    absent: list[str] = []
+    for each in around:
+        heights = [(each.rise, rise), (each.drop, drop)]
+        limits = [(span, limit) for span, limit in heights if limit is not None]
+        if each.distance.low >= least - ROUNDING or any(span.low >= limit - ROUNDING for span, limit in limits):
+            continue
+        short = each.distance.high < least - ROUNDING
+        freed = any(span.high >= limit - ROUNDING for span, limit in limits)
+        if short and not freed and not each.unsure:
+            offenders.append(each)
+        elif each.unsure:
+            absent.extend(each.unsure)
+        elif not short:
+            absent.extend(each.distance.missing)
+        else:
+            absent.extend(path for span, _ in limits for path in span.missing)
+    if offenders:
+        return Verdict(True, min(offenders, key=lambda each: (each.distance.high, each.label)))
+    if absent or unplaced:
+        raise Missing(*absent, *unplaced)
+    nearest = min(around, key=lambda each: (each.distance.low, each.label), default=None)
+    return Verdict(False, nearest)
+
+
+@quantity("length")
+def lower_edge(case: Case, opening: Opening) -> float:
+    """Height of an opening's lower edge over grade, m: as stated, else from its position and height."""
+    over = stated(case, opening, "height_over_grade")
+    if isinstance(over, float):
+        return over
+    up = coordinate(case, opening, "up")
+    if up is None:
+        raise Missing(path_of_place(opening, "up"))
+    own = stated(case, opening, "height")
+    return up - (own / 2.0 if isinstance(own, float) else half(case, opening, "height", 0.0))

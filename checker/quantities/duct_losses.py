@@ -1,0 +1,217 @@
+"""What takes pressure along a duct: friction, fittings, filters, grilles and other parts, each between two bounds.
+
+What a sketch leaves open (how far flexible duct is stretched, how elbows are made) becomes a lower and an
+upper bound, so that a verdict never rests on a guess. Pressures in standard air: fan and duct thin out alike
+at elevation.
+"""
+
+from collections.abc import Sequence
+from math import inf
+from typing import Any, NamedTuple
+
+from checker.case import CannotJudge, Case, path_of, quantity
+from checker.design.airway import Airway, Run
+from checker.design.filters import Filter
+from checker.design.openings import Opening
+from checker.physics.devices import EXPONENTS, HIGHEST_EXPONENT, LOWEST_EXPONENT
+from checker.physics.fittings import opening_coefficient
+from checker.physics.flexible import (
+    ALLOWED_SAG,
+    CARELESS_COMPRESSION,
+    EXHAUST_TABLE_ROUGHNESS,
+    STRETCHED_ROUGHNESS,
+    compression_factor,
+    flexible_friction_bounds,
+    with_sag,
+)
+from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_metre
+from checker.physics.losses import Device, Duct, Part, Resistance
+from checker.physics.validity import OutOfRange
+from checker.quantities.duct_flow import duct_label
+from checker.sizes import Size, equivalent_diameter
+
+DISCHARGE = 0.61
+_METALS = ("galvanised steel", "galvanised steel, many joints")
+_SMOOTH = ("drawn aluminium", "galvanised steel")
+ROUGHNESS_BOUNDS: dict[str, tuple[str, str]] = {
+    "galvanized steel": _METALS, "unknown metal": _METALS, "stainless steel": _SMOOTH, "copper": _SMOOTH,
+    "aluminum": _SMOOTH, "rigid plastic": _SMOOTH, "pvc": _SMOOTH,
+    "duct board": ("rigid duct board", "rigid duct board"),
+    "lined steel": ("fibrous liner, faced", "fibrous liner, sprayed"),
+    "semi-rigid aluminum": ("non-metallic flexible, stretched", "metallic corrugated flexible"),
+}  # fmt: skip
+ELBOWS = frozenset({"elbow-90", "elbow-45", "elbow-30", "elbow-180"})
+TERMINALS = frozenset({"wall-cap", "roof-cap", "louver", "entry"})
+
+
+class Item(NamedTuple):
+    """One thing that takes pressure: parts at best and at worst (None: no bound), and the key that would tell."""
+
+    name: str
+    low: tuple[Part, ...]
+    high: tuple[Part, ...] | None
+    ask: str = ""
+
+    def bounds(self, flow: float) -> tuple[float, float]:
+        """Least and greatest loss in Pa at an airflow in m3/s."""
+        return loss_of(self.low, flow), inf if self.high is None else loss_of(self.high, flow)
+
+
+def loss_of(parts: Sequence[Part], flow: float) -> float:
+    """Loss of parts in series, Pa, at an airflow in m3/s."""
+    return sum(part.loss(flow)[0] for part in parts)
+
+
+@quantity()
+def duct_items(case: Case, duct: Airway) -> list[Item]:
+    """Friction and fittings of one duct. Raises Missing for size and length, CannotJudge for building cavities."""
+    size, length = case.all(duct, "size", "length")
+    diameter = equivalent_diameter(size)
+    if isinstance(duct, Run) and duct.declared_equivalent_length is not None:
+        return [friction_item(case, duct, diameter, length + duct.declared_equivalent_length)]
+    found = [friction_item(case, duct, diameter, length)] if length > 0.0 else []
+    return [*found, *fitting_items(case, duct, size)]
+
+
+def friction_item(case: Case, duct: Airway, diameter: float, length: float) -> Item:
+    """Friction of a straight length."""
+    label = f"friction in {duct_label(duct)}"
+    material = case.maybe(duct, "material")
+    try:
+        if material == "flexible":
+            (low, times_low), (high, times_high), ask = flexible_bounds(case, duct, diameter)
+        elif material is None:
+            low, times_low = ROUGHNESS_BY_MATERIAL["drawn aluminium"].value, 1.0
+            high, times_high = flexible_worst(diameter)
+            ask = path_of(duct, "material")
+        elif material in ROUGHNESS_BOUNDS:
+            low, high = (ROUGHNESS_BY_MATERIAL[name].value for name in ROUGHNESS_BOUNDS[material])
+            times_low = times_high = 1.0
+            ask = ""
+        else:
+            raise CannotJudge(f"{duct_label(duct)} is a {material} duct, whose friction no formula gives")
+        return Item(
+            label, (Duct(diameter, length, low, times_low),), (Duct(diameter, length, high, times_high),), ask
+        )
+    except OutOfRange as problem:
+        raise CannotJudge(f"{duct_label(duct)}: {problem.reason}") from None
+
+
+def flexible_worst(diameter: float) -> tuple[float, float]:
+    """Roughness and multiplier of flexible duct that is installed without care."""
+    bounds = flexible_friction_bounds(0.05, diameter)
+    return STRETCHED_ROUGHNESS, bounds.upper / friction_per_metre(0.05, diameter, STRETCHED_ROUGHNESS)
+
+
+def flexible_bounds(
+    case: Case, duct: Airway, diameter: float
+) -> tuple[tuple[float, float], tuple[float, float], str]:
+    """(roughness, multiplier) at best and at worst, and the key that would tell."""
+    compression = case.maybe(duct, "compression")
+    worst = flexible_worst(diameter)
+    ask = path_of(duct, "compression")
+    if compression is None:
+        return (EXHAUST_TABLE_ROUGHNESS, 1.0), worst, ask
+    reckoned = with_sag(compression, case.maybe(duct, "sag") or 0.0)
+    try:
+        factor = compression_factor(diameter, reckoned)
+    except OutOfRange:
+        if reckoned > CARELESS_COMPRESSION:
+            raise
+        return (STRETCHED_ROUGHNESS, 1.0), worst, ""
+    return (STRETCHED_ROUGHNESS, factor), (STRETCHED_ROUGHNESS, factor), ""
+
+
+def fitting_items(case: Case, duct: Airway, size: Size) -> list[Item]:
+    """Elbows and other pieces of a duct; where none are listed, four elbows are the upper bound."""
+    table: dict[str, Any] = case.limit("fitting-loss-coefficients")
+    pieces: dict[str, int] = dict(duct.pieces)
+    label = f"fittings of {duct_label(duct)}"
+    if not pieces and path_of(duct, "pieces") not in case.design.stated_none:
+        worst = 4.0 * table[elbow_kind(duct, size)][1]
+        return [Item(label, (), (Resistance(worst, size.area),), path_of(duct, "pieces"))]
+    if case.maybe(duct, "balancing_damper") and "damper" not in pieces:
+        pieces["damper"] = 1
+    low = high = 0.0
+    for piece, count in pieces.items():
+        least, most = piece_bounds(table, duct, piece, size)
+        low += count * least
+        high += count * most
+    if high == 0.0:
+        return []
+    ask = path_of(duct, "elbow_radius") if ELBOWS & set(pieces) and duct.elbow_radius is None else ""
+    parts = (Resistance(low, size.area),) if low > 0.0 else ()
+    return [Item(label, parts, (Resistance(high, size.area),), ask)]
+
+
+def elbow_kind(duct: Airway, size: Size) -> str:
+    """Row of the coefficient table for a plain elbow of a duct."""
+    if duct.elbow_radius is not None:
+        return f"elbow-90 {duct.elbow_radius}"
+    if duct.material == "flexible":
+        return "elbow-90 flexible"
+    return "elbow-90 round" if size.shape == "round" else "elbow-90 rectangular"
+
+
+def piece_bounds(table: dict[str, Any], duct: Airway, piece: str, size: Size) -> tuple[float, float]:
+    """Loss coefficient of a piece at best and at worst, on the duct's own velocity."""
+    if piece in ELBOWS:
+        low, high = table[elbow_kind(duct, size)]
+        least, most = table[f"{piece} over elbow-90"]
+        return low * least, high * most
+    low, high = table[piece]
+    return float(low), float(high)
+
+
+def filter_item(case: Case, filter_: Filter, design_flow: float, loaded: bool) -> Item:
+    """A filter, clean or loaded; without a stated final drop it ends between its clean drop and twice that."""
+    label = f"filter {filter_.name}"
+    clean = case.maybe(filter_, "drop_clean")
+    final = case.maybe(filter_, "drop_final")
+    ask = path_of(filter_, "drop_clean")
+    if loaded:
+        ask = path_of(filter_, "drop_final")
+    known = final if loaded and final is not None else clean
+    if known is None:
+        return Item(label, (), None, ask)
+    times = 2.0 if loaded and final is None else 1.0
+    if known == 0.0:
+        return Item(label, (), ())
+    at = case.maybe(filter_, "at")
+    exponent = case.maybe(filter_, "exponent")
+    if at is None:
+        steepness = min(max(exponent or EXPONENTS["filter"], 1.0), 2.0)
+        one = Device(known, design_flow, steepness)
+        return Item(label, (one,), (one,) if times == 1.0 else (Device(known * times, design_flow, steepness),), ask)
+    return filter_at(case, filter_, Item(label, (), (), ask if times > 1.0 else ""), known, times, design_flow)
+
+
+def filter_at(case: Case, filter_: Filter, frame: Item, known: float, times: float, design_flow: float) -> Item:
+    """A filter whose drop is stated at another airflow, carried over by its exponent or by its bounds."""
+    at = float(case.get(filter_, "at"))
+    exponent = case.maybe(filter_, "exponent")
+    count = case.maybe(filter_, "count") or 1.0
+    flow = case.maybe(filter_, "airflow") or design_flow
+    exponents = [min(max(exponent, 1.0), 2.0)] if exponent else [LOWEST_EXPONENT, HIGHEST_EXPONENT]
+    drops = [known * (flow / (at * side)) ** each for each in exponents for side in dict.fromkeys((1.0, count))]
+    low, high = min(drops), max(drops) * times
+    ask = frame.ask or (path_of(filter_, "exponent") if high > low else "")
+    steep = EXPONENTS["filter"]
+    return frame._replace(low=(Device(low, design_flow, steep),), high=(Device(high, design_flow, steep),), ask=ask)
+
+
+def opening_item(case: Case, opening: Opening, size: Size | None) -> Item:
+    """An outdoor opening that air is drawn through: by its free area, else no more than that of the duct."""
+    coefficient = opening_coefficient(DISCHARGE)
+    area = case.maybe(opening, "free_area")
+    label = f"opening {opening.name}"
+    if area:
+        part = (Resistance(coefficient, area),)
+        return Item(label, part, part)
+    ask = path_of(opening, "free_area")
+    return Item(label, (), None if size is None else (Resistance(coefficient, size.area),), ask)
+
+
+def sags(duct: Airway) -> bool:
+    """Whether a duct is said to sag more than its trade allows."""
+    return duct.sag is not None and duct.sag > ALLOWED_SAG

@@ -1,0 +1,248 @@
+"""What takes air out of each room: fans, recovery units, hoods, grilles of duct systems, or a stated flow."""
+
+from typing import NamedTuple
+
+from checker.case import Case, Missing, path_of, quantity
+from checker.design.airway import Run
+from checker.design.ducts import DuctSystem, Outlet
+from checker.design.fans import Fan, Setting
+from checker.design.fields import Choice, fold
+from checker.design.hoods import Hood
+from checker.design.rooms import Room
+from checker.design.shape import fields_of
+from checker.quantities.movers import exhaust_flow, is_continuous
+
+Exhauster = Fan | Hood
+Point = Outlet | Run
+WET_USES = ("bathroom", "toilet", "kitchen", "laundry")
+BATH_USES = ("bathroom", "toilet")
+NOT_LOCAL = ("attic", "whole-house cooling")
+SLACK = 1e-9
+
+
+class Draw(NamedTuple):
+    """Air that one device may take from a room, m3/s. A shared device without a split gives its whole flow."""
+
+    device: Exhauster | None
+    path: str
+    airflow: float
+    continuous: bool
+    split_known: bool = True
+
+
+class RoomExhaust(NamedTuple):
+    """Exhaust of one room, m3/s: what runs all the time, and the most with every device at its highest speed."""
+
+    room: Room
+    draws: tuple[Draw, ...]
+
+    @property
+    def present(self) -> bool:
+        """Whether anything takes air out of the room."""
+        return any(draw.airflow > 0 for draw in self.draws)
+
+    @property
+    def split_known(self) -> bool:
+        """Whether each flow is the room's own; else the flows are upper bounds."""
+        return all(draw.split_known for draw in self.draws)
+
+    @property
+    def continuous(self) -> float:
+        """What runs all the time."""
+        return self.highest(only_continuous=True)
+
+    @property
+    def on_demand(self) -> float:
+        """The most that the devices take out together."""
+        return self.highest(only_continuous=False)
+
+    def highest(self, only_continuous: bool) -> float:
+        """Sum over devices of the highest setting."""
+        by_device: dict[str, float] = {}
+        for draw in self.draws:
+            if draw.continuous or not only_continuous:
+                key = draw.device.path if draw.device is not None else draw.path
+                by_device[key] = max(by_device.get(key, 0.0), draw.airflow)
+        return sum(by_device.values())
+
+    def reaches(self, continuous: float, on_demand: float) -> bool:
+        """Whether either flow is reached. Raises Missing where a shared device is not split and that decides."""
+        steady = self.continuous >= continuous * (1 - SLACK)
+        enough = steady or self.on_demand >= on_demand * (1 - SLACK)
+        if enough and not self.split_known:
+            raise Missing(path_of(self.room, "exhaust"))
+        return enough
+
+
+@quantity()
+def room_use(case: Case, room: Room) -> str:
+    """What a room is for: its `use`, or its name where that is a use (`kitchen`, `bath`, `bath-2`)."""
+    use = case.maybe(room, "use")
+    if use is not None:
+        return str(use)
+    kind = fields_of(Room)["use"].shape.kind
+    assert isinstance(kind, Choice)
+    named = kind.spellings.get(fold(room.name).rstrip("0123456789 "))
+    if named is None:
+        raise Missing(path_of(room, "use"))
+    return named
+
+
+def rooms_used_as(case: Case, *uses: str, doubtful: bool = False) -> list[Room]:
+    """Rooms of these uses; `doubtful` adds those whose use nobody can tell, to be asked for."""
+    found = []
+    for room in case.design.rooms.values():
+        try:
+            if room_use(case, room) in uses:
+                found.append(room)
+        except Missing:
+            if doubtful or path_of(room, "use") in case.design.tbd:
+                found.append(room)
+    return found
+
+
+def systems_of(case: Case, device: Exhauster) -> list[DuctSystem]:
+    """Duct systems that a device moves the air of, or that begin or end at it."""
+    return [
+        system
+        for system in case.design.ducts.values()
+        if device.name == (system.mover or system.name)
+        or (isinstance(device, Fan) and system.name in device.from_)
+        or (system.mover is None and any(device.name in (run.from_, run.to) for run in system.runs.values()))
+    ]
+
+
+def points_of(case: Case, device: Exhauster) -> list[tuple[str, Point, DuctSystem]]:
+    """(room, grille or run, system) where the systems of a device take air from a room."""
+    found: list[tuple[str, Point, DuctSystem]] = []
+    for system in systems_of(case, device):
+        for outlet in system.outlets.values():
+            if outlet.room is not None and outlet.kind in ("exhaust grille", "return grille"):
+                found.append((outlet.room, outlet, system))
+        for run in system.runs.values():
+            if run.from_ in case.design.rooms and run.from_ not in system.outlets:
+                found.append((str(run.from_), run, system))
+    return found
+
+
+@quantity()
+def rooms_exhausted(case: Case, device: Exhauster) -> tuple[str, ...]:
+    """Names of the rooms that a device takes air out of to outdoors. Raises Missing where nobody can tell."""
+    if isinstance(device, Hood):
+        return hood_room(case, device)
+    role = case.get(device, "role")
+    if role not in ("exhaust", "recovery"):
+        return ()
+    rooms = [name for name, _, _ in points_of(case, device)]
+    drawn = [name for name in device.from_ if name in case.design.rooms]
+    listed = list(case.maybe(device, "room"))
+    if role == "recovery" and not drawn and not rooms:
+        listed = [name for name in listed if room_use(case, case.design.rooms[name]) in WET_USES]
+    elif role == "recovery":
+        listed = []
+    found = tuple(dict.fromkeys([*rooms, *drawn, *listed]))
+    places = [name for name in device.from_ if name not in case.design.openings]
+    if found or device.kind in NOT_LOCAL or (places and role == "exhaust"):
+        return found
+    raise Missing(path_of(device, "room"))
+
+
+def hood_room(case: Case, hood: Hood) -> tuple[str, ...]:
+    """The room of a hood: as stated, else the only kitchen; none where it blows back into the room."""
+    if case.maybe(hood, "recirculating"):
+        return ()
+    if hood.room is not None:
+        return (hood.room,)
+    kitchens = rooms_used_as(case, "kitchen")
+    if path_of(hood, "room") in case.design.tbd or len(kitchens) != 1:
+        raise Missing(path_of(hood, "room"))
+    return (kitchens[0].name,)
+
+
+@quantity()
+def local_exhaust(case: Case, room: Room) -> RoomExhaust:
+    """Everything that takes air out of a room; without draws where the file is clear that nothing does."""
+    draws: list[Draw] = []
+    doubts: list[str] = []
+    for device in (*case.design.fans.values(), *case.design.hoods.values()):
+        try:
+            if room.name not in rooms_exhausted(case, device):
+                continue
+        except Missing as gap:
+            if isinstance(device, Fan) and room.name in (*device.room, *device.from_):
+                raise
+            doubts.extend(gap.paths)
+            continue
+        draws.extend(draws_of(case, device, room))
+    stated = case.maybe(room, "exhaust")
+    if not draws and stated is not None:
+        draws = [Draw(None, path_of(room, "exhaust"), stated, runs_all_day(case, room, stated))]
+    if not draws and stated is None:
+        doubts.extend(whatever_else_might(case, room))
+        if doubts:
+            raise Missing(*doubts)
+    return RoomExhaust(room, tuple(draws))
+
+
+def runs_all_day(case: Case, room: Room, stated: float) -> bool:
+    """Whether a flow that only the room states runs all the time; no flow needs no word."""
+    return bool(stated) and case.get(room, "exhaust_run") == "continuous"
+
+
+def draws_of(case: Case, device: Exhauster, room: Room) -> list[Draw]:
+    """What one device takes from a room at each setting, or by its grille, or by the room's stated share."""
+    points = [(point, system) for name, point, system in points_of(case, device) if name == room.name]
+    if points and all(point.airflow is not None for point, _ in points):
+        first, system = points[0]
+        flow = sum(case.get(point, "airflow") for point, _ in points)
+        return [Draw(device, first.path, flow, point_runs(case, device, system, room))]
+    settings: dict[str, Setting] = case.get(device, "settings")
+    if len(rooms_exhausted(case, device)) == 1:
+        return [
+            Draw(device, setting.path, exhaust_flow(case, setting), is_continuous(case, setting))
+            for setting in settings.values()
+        ]
+    stated = case.maybe(room, "exhaust")
+    if stated is not None:
+        return [Draw(device, path_of(room, "exhaust"), stated, point_runs(case, device, None, room))]
+    return [
+        Draw(device, setting.path, exhaust_flow(case, setting), is_continuous(case, setting), False)
+        for setting in settings.values()
+    ]
+
+
+def point_runs(case: Case, device: Exhauster, system: DuctSystem | None, room: Room) -> bool:
+    """Whether a grille's design flow runs all the time: by the system's setting, the device's, or the room's word."""
+    if room.exhaust_run is not None:
+        return bool(room.exhaust_run == "continuous")
+    settings: dict[str, Setting] = case.get(device, "settings")
+    if system is not None and system.setting in settings:
+        return is_continuous(case, settings[str(system.setting)])
+    kinds = {is_continuous(case, setting) for setting in settings.values()}
+    if len(kinds) != 1:
+        raise Missing(path_of(room, "exhaust_run"))
+    return kinds.pop()
+
+
+def whatever_else_might(case: Case, room: Room) -> list[str]:
+    """What the file leaves open where nothing is known to exhaust a room: sections not written yet, loose openings."""
+    kitchen = room_use(case, room) == "kitchen"
+    section = "hoods" if kitchen else "fans"
+    if not case.stated(section):
+        return [section]
+    grilles = [
+        outlet
+        for system in case.design.ducts.values()
+        for outlet in system.outlets.values()
+        if outlet.room == room.name and outlet.kind == "exhaust grille"
+    ]
+    used = {name for fan in case.design.fans.values() for name in fan.to}
+    used |= {str(hood.to) for hood in case.design.hoods.values()}
+    used |= {str(run.to) for system in case.design.ducts.values() for run in system.runs.values()}
+    kind = "kitchen exhaust" if kitchen else "exhaust"
+    loose = [
+        opening
+        for opening in case.design.openings.values()
+        if opening.kind == kind and opening.name not in used and not opening.serves
+    ]
+    return [path_of(room, "exhaust")] if grilles or loose else []
