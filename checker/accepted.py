@@ -20,6 +20,7 @@ def apply_acceptances(
         else:
             valid.append(each)
     used: set[str] = set()
+    judged = {word for outcome in outcomes for word in (outcome.rule.code, outcome.rule.name)}
     marked = []
     for outcome in outcomes:
         match = next((each for each in valid if accepts(each, outcome)), None)
@@ -28,7 +29,7 @@ def apply_acceptances(
             outcome = outcome._replace(accepted=spoken(match))
         marked.append(outcome)
     for each in valid:
-        if each.path not in used:
+        if each.path not in used and (is_judged(each, judged) or not exists(each)):
             message = f"the acceptance of `{each.rule}` at `{each.place}` matches no finding"
             faults.append(fault("acceptance-matches-nothing", each.path, place_in(reading, each), message,
                                 "remove it, or correct its rule or path"))  # fmt: skip
@@ -58,6 +59,22 @@ def accepts(acceptance: Acceptance, outcome: Outcome) -> bool:
     ):
         return False
     return outcome.path == place or outcome.path.startswith((f"{place}.", f"{place}["))
+
+
+def is_judged(acceptance: Acceptance, judged: set[str]) -> bool:
+    """Whether its rule ran in this run."""
+    return str(acceptance.rule).upper() in judged or str(acceptance.rule).lower() in judged
+
+
+def exists(acceptance: Acceptance) -> bool:
+    """Whether there is such a rule at all, run or not."""
+    from checker.judge import modules
+
+    word = str(acceptance.rule)
+    return any(
+        word.upper() == code or word.lower() == module.rpartition(".")[2].split("_", 2)[2].replace("_", "-")
+        for code, module in modules()
+    )
 
 
 def spoken(acceptance: Acceptance) -> str:

@@ -92,11 +92,10 @@ def where(nodes: Callable[[Case], list[Any]], keep: Callable[[Any], bool]) -> Ca
 
 def blank(section: type[Any], path: str) -> Any:
     """An empty section at a path: asking it names what is missing."""
-    from checker.design.shape import fields_of
+    from checker.design.shape import fill
 
     node = section.__new__(section)
     values = node.__dict__
     values.update(path=path, name=path.rpartition(".")[2], up=None)
-    for field in fields_of(section).values():
-        values[field.attribute] = field.filled_with() if callable(field.filled_with) else field.filled_with
+    fill(section, values)
     return node

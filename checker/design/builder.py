@@ -5,7 +5,7 @@ from typing import Any
 
 from checker.design import NOT_READ_YET, Design
 from checker.design.fields import Choice, Node, Reference, Text, fold
-from checker.design.shape import Shape, fields_of
+from checker.design.shape import Shape, fields_of, fill
 from checker.design.values import REFUSED, scalar, words_of
 from checker.faults import Fault
 from checker.read import Place, Reading
@@ -57,11 +57,7 @@ class Builder:
                 values[field.attribute] = built
             if field.shape.kind.__class__ is Reference and isinstance(built, str):
                 self.references.append((f"{path}.{key}", built, field.shape.kind, values, field.attribute))
-        for field in known.values():
-            if field.attribute not in values:
-                values[field.attribute] = (
-                    field.filled_with() if callable(field.filled_with) else field.filled_with
-                )
+        fill(section, values)
         return node
 
     def short_form(self, section: type[Node], data: object, path: str) -> dict[str, object] | None:

@@ -1,13 +1,13 @@
 """What a design file may say, as typed classes: the markers that give a field its unit or its words.
 
-A section of the file is a standard dataclass. Each field carries its kind (a quantity with a dimension,
+A section of the file is a plain class with annotated fields (not a dataclass: importing that module would
+cost as much as reading a design). Each field carries its kind (a quantity with a dimension,
 a choice, a reference, yes or no, text) in its annotation and its meaning in `said(...)`. From this one
 source come the fast builder (build.py), the JSON Schema (schema.py) and the typed Python API
 (pydantic_bridge.py). Nothing here imports pydantic: the hooks do, when pydantic calls them.
 """
 
-import dataclasses
-from typing import Annotated, Any, TypeVar
+from typing import Annotated, Any, ClassVar, TypeVar
 
 from checker.sizes import Size
 from checker.units import Airtightness
@@ -15,10 +15,23 @@ from checker.units import Airtightness
 C = TypeVar("C")
 
 
+class Said:
+    """What a field means: description, examples for editors, its key in the file, and how it is filled when absent."""
+
+    __slots__ = ("description", "examples", "filled_with", "key")
+
+    def __init__(self, description: str, examples: tuple[object, ...], key: str, filled_with: Any) -> None:
+        self.description = description
+        self.examples = examples
+        self.key = key
+        self.filled_with = filled_with
+
+
 class Node:
     """A thing of the design: it knows its path in the file, its name and what it stands in."""
 
-    short: tuple[str, ...] = ()  # fields that a plain value in place of the whole record fills
+    short: ClassVar[tuple[str, ...]] = ()  # fields that a plain value in place of the whole record fills
+    fields: ClassVar[dict[str, tuple[Any, Said]]] = {}
     path: Any = ""
     name: Any = ""
     up: Any = None
@@ -40,36 +53,28 @@ class Node:
 
 
 def record(cls: type[C]) -> type[C]:
-    """Make a section class: a dataclass without generated methods, which keeps start-up short."""
-    return dataclasses.dataclass(init=False, repr=False, eq=False)(cls)
+    """Make a section class: its fields, inherited ones first, are kept in `fields` as (annotation, Said)."""
+    fields = dict(getattr(cls, "fields", {}))
+    for attribute, annotation in cls.__annotations__.items():
+        fields[attribute] = (annotation, cls.__dict__[attribute])
+        setattr(cls, attribute, None)
+    cls.fields = fields  # type: ignore[attr-defined]
+    return cls
 
 
-def said(description: str, *examples: object, key: str = "", default: Any = None) -> Any:
-    """A field that may be absent: its meaning, examples for editors, and its key where Python reserves it."""
-    facts: dict[str, Any] = {"description": description}
-    if examples:
-        facts["examples"] = list(examples)
-    if key:
-        facts["alias"] = key
-    return dataclasses.field(default=default, metadata=facts)
+def said(description: str, *examples: object, key: str = "") -> Any:
+    """A field that may be absent; `key` is its spelling in the file where Python reserves the word."""
+    return Said(description, examples, key, None)
 
 
 def named(description: str, *examples: object) -> Any:
     """A map of things keyed by name, empty when absent."""
-    facts: dict[str, Any] = {"description": description}
-    if examples:
-        facts["examples"] = list(examples)
-    return dataclasses.field(default_factory=dict, metadata=facts)
+    return Said(description, examples, "", dict)
 
 
 def listed(description: str, *examples: object, key: str = "") -> Any:
     """A list, empty when absent; a single value may be written without brackets."""
-    facts: dict[str, Any] = {"description": description}
-    if examples:
-        facts["examples"] = list(examples)
-    if key:
-        facts["alias"] = key
-    return dataclasses.field(default_factory=list, metadata=facts)
+    return Said(description, examples, key, list)
 
 
 class Kind:

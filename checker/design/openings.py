@@ -74,7 +74,10 @@ class Opening(Node):
     """An outdoor opening or a thing outdoors that openings must keep away from."""
 
     kind: OpeningKind | None = said("what it is", "outdoor air intake")
-    at: Position | None = said("centre of the opening in the frame of the house")
+    at: Position | None = said(
+        "centre of the opening in the frame of the house; the nearest point of a street, walkway or parking;"
+        " one coordinate of a lot line"
+    )
     on: Face | None = said("what it is in: wall, roof, soffit", "wall")
     wall: Plain | None = said("name or compass point of the wall", "south gable")
     into: Into | None = said(
@@ -97,6 +100,7 @@ class Opening(Node):
     free_area: SmallArea | None = said("net free area", "28 in2")
     airflow: Airflow | None = said("airflow through it where no fan, hood or dryer tells", "80 cfm")
     screen: Screen | None = said("mesh opening of its screen, or `none`", "1/4 in")
+    corrosion_resistant: Flag | None = said("whether its screen, louver or grille resists corrosion", True)
     hooded: Flag | None = said("protected from rain by a hood or louver", True)
     damper: DamperKind | None = said("what closes it when idle", "gravity")
     operable: Flag | None = said("whether a window opens", True)

@@ -1,6 +1,5 @@
 """What each field of a section class expects, read once from its annotation."""
 
-import dataclasses
 from types import NoneType, UnionType
 from typing import Annotated, Any, NamedTuple, Union, get_args, get_origin
 
@@ -59,18 +58,22 @@ def fields_of(section: type[Node]) -> dict[str, Field]:
 def read_fields(section: type[Node]) -> dict[str, Field]:
     """Read the keys of a section from its annotations."""
     found = {}
-    for field in dataclasses.fields(section):  # type: ignore[arg-type]
-        facts = field.metadata
-        key = facts.get("alias", field.name)
-        empty: Any = field.default if field.default is not dataclasses.MISSING else None
-        if field.default_factory is not dataclasses.MISSING:
-            empty = field.default_factory
-        found[key] = Field(
-            key,
-            field.name,
-            shape_of(field.type),
-            facts.get("description", ""),
-            tuple(facts.get("examples", ())),
-            empty,
-        )
+    for attribute, (annotation, facts) in section.fields.items():
+        key = facts.key or attribute
+        shape = shape_of(annotation)
+        found[key] = Field(key, attribute, shape, facts.description, facts.examples, facts.filled_with)
     return found
+
+
+CONTAINERS: dict[str, list[Field]] = {}
+
+
+def fill(section: type[Node], values: dict[str, Any]) -> None:
+    """Give a section's maps and lists that were not stated an empty value; the rest is None by its class."""
+    containers = CONTAINERS.get(section.__qualname__)
+    if containers is None:
+        containers = [field for field in fields_of(section).values() if field.filled_with is not None]
+        CONTAINERS[section.__qualname__] = containers
+    for field in containers:
+        if field.attribute not in values:
+            values[field.attribute] = field.filled_with()

@@ -14,7 +14,7 @@ MOST_LISTED = 3
 Ink = Callable[[str, str], str]
 
 
-def summary(checked: list[Checked], ink: Ink) -> list[str]:
+def summary(checked: list[Checked], ink: Ink, system: str) -> list[str]:
     """Counts, the inputs that would let most rules be judged, what is outside the methods, what is accepted."""
     outcomes = [outcome for each in checked for outcome in each.outcomes]
     unread = sum(each.unreadable for each in checked)
@@ -26,7 +26,7 @@ def summary(checked: list[Checked], ink: Ink) -> list[str]:
     several = len(checked) > 1
     lines += wanted(checked, ink)
     outside = [
-        f"{where(each, several)}{outcome.path or 'the design'}: {filled(outcome.message, outcome.numbers, 'trade')} "
+        f"{where(each, several)}{outcome.path or 'the design'}: {filled(outcome.message, outcome.numbers, system)} "
         f"[{outcome.rule.code} {outcome.rule.name}]"
         for each in checked
         for outcome in each.outcomes

@@ -22,7 +22,7 @@ def report(checked: list[Checked], system: str, color: bool) -> str:
         if len(checked) > 1:
             lines += [ink(heading(each), "head"), ""]
         lines += comments(each, system, ink)
-    lines += summary(checked, ink)
+    lines += summary(checked, ink, system)
     return "\n".join(lines) + "\n"
 
 

@@ -4,12 +4,12 @@ from typing import NamedTuple
 
 from checker.case import Case, Missing, gather, path_of, quantity
 from checker.design.combustion import Burner
+from checker.design.hoods import Hood
 from checker.design.rooms import Room
 
 NOT_BURNING = ("electric", "induction")
 SEALED = ("direct vent", "sealed")
 ASSISTED = ("fan-assisted", "induced draft", "power vent")
-MECHANICAL = ("induced draft", "power vent", *SEALED)
 ATMOSPHERIC = ("natural draft", "open")
 FUELS = ("gas", "propane", "oil", "wood", "pellet")
 OUTSIDE = ("outdoors", "garage", "exterior wall", "roof", "underground", "slab", "floor over unconditioned")
@@ -114,7 +114,7 @@ def burners_in_question(case: Case, design: object) -> list[str]:
     return found or [f"the cooking appliance under {name}" for name in names]
 
 
-def cooking_with_flame(case: Case) -> list[object]:
+def cooking_with_flame(case: Case) -> list[Hood]:
     """Hoods over a cooking appliance that burns something."""
     return [hood for hood in case.design.hoods.values() if hood.cooking is not None and hood.cooking.fuel in FUELS]
 

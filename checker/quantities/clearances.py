@@ -18,6 +18,7 @@ from checker.quantities.places import (
     path_of_place,
     undecided,
 )
+from checker.rule import Num
 
 
 class Neighbour(NamedTuple):
@@ -145,3 +146,11 @@ def lower_edge(case: Case, opening: Opening) -> float:
         raise Missing(path_of_place(opening, "up"))
     own = stated(case, opening, "height")
     return up - (own / 2.0 if isinstance(own, float) else half(case, opening, "height", 0.0))
+
+
+def numbers_of(verdict: Verdict, least: float) -> dict[str, Num]:
+    """The neighbour's name, its distance and how much that is short of the least, for messages."""
+    if verdict.near is None:
+        return {}
+    apart = verdict.apart
+    return {"near": Num(verdict.near.label), "apart": Num(apart, "length"), "short": Num(max(0.0, least - apart), "length")}

@@ -16,7 +16,6 @@ from checker.design.openings import Opening
 from checker.physics.devices import EXPONENTS, HIGHEST_EXPONENT, LOWEST_EXPONENT
 from checker.physics.fittings import opening_coefficient
 from checker.physics.flexible import (
-    ALLOWED_SAG,
     CARELESS_COMPRESSION,
     EXHAUST_TABLE_ROUGHNESS,
     STRETCHED_ROUGHNESS,
@@ -66,6 +65,11 @@ def loss_of(parts: Sequence[Part], flow: float) -> float:
 def duct_items(case: Case, duct: Airway) -> list[Item]:
     """Friction and fittings of one duct. Raises Missing for size and length, CannotJudge for building cavities."""
     size, length = case.all(duct, "size", "length")
+    return items_at_size(case, duct, size, length)
+
+
+def items_at_size(case: Case, duct: Airway, size: Size, length: float) -> list[Item]:
+    """What a duct takes if it had this size. Errors as `duct_items`."""
     diameter = equivalent_diameter(size)
     if isinstance(duct, Run) and duct.declared_equivalent_length is not None:
         return [friction_item(case, duct, diameter, length + duct.declared_equivalent_length)]
@@ -168,13 +172,11 @@ def filter_item(case: Case, filter_: Filter, design_flow: float, loaded: bool) -
     label = f"filter {filter_.name}"
     clean = case.maybe(filter_, "drop_clean")
     final = case.maybe(filter_, "drop_final")
-    ask = path_of(filter_, "drop_clean")
-    if loaded:
-        ask = path_of(filter_, "drop_final")
     known = final if loaded and final is not None else clean
     if known is None:
-        return Item(label, (), None, ask)
+        return Item(label, (), None, path_of(filter_, "drop_final" if loaded else "drop_clean"))
     times = 2.0 if loaded and final is None else 1.0
+    ask = path_of(filter_, "drop_final") if times > 1.0 else ""
     if known == 0.0:
         return Item(label, (), ())
     at = case.maybe(filter_, "at")
@@ -183,7 +185,7 @@ def filter_item(case: Case, filter_: Filter, design_flow: float, loaded: bool) -
         steepness = min(max(exponent or EXPONENTS["filter"], 1.0), 2.0)
         one = Device(known, design_flow, steepness)
         return Item(label, (one,), (one,) if times == 1.0 else (Device(known * times, design_flow, steepness),), ask)
-    return filter_at(case, filter_, Item(label, (), (), ask if times > 1.0 else ""), known, times, design_flow)
+    return filter_at(case, filter_, Item(label, (), (), ask), known, times, design_flow)
 
 
 def filter_at(case: Case, filter_: Filter, frame: Item, known: float, times: float, design_flow: float) -> Item:
@@ -211,7 +213,3 @@ def opening_item(case: Case, opening: Opening, size: Size | None) -> Item:
     ask = path_of(opening, "free_area")
     return Item(label, (), None if size is None else (Resistance(coefficient, size.area),), ask)
 
-
-def sags(duct: Airway) -> bool:
-    """Whether a duct is said to sag more than its trade allows."""
-    return duct.sag is not None and duct.sag > ALLOWED_SAG

@@ -6,7 +6,8 @@ from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
 from checker.design.hoods import Hood
 from checker.design.openings import Opening
-from checker.quantities.local_exhaust import Exhauster, room_use, systems_of
+from checker.quantities.local_exhaust import Exhauster, devices, systems_of
+from checker.quantities.room_uses import room_use
 
 THROUGH_THE_SHELL = ("outdoors", "roof", "exterior wall")
 EXHAUST_KINDS = ("exhaust", "kitchen exhaust", "combined intake and exhaust", "other", None)
@@ -40,8 +41,7 @@ def is_exhaust(device: Exhauster) -> bool:
 
 def exhausts(case: Case) -> list[Exhauster]:
     """Every exhaust fan, recovery unit and ducted hood."""
-    devices = (*case.design.fans.values(), *case.design.hoods.values())
-    return [device for device in devices if is_exhaust(device)]
+    return [device for device in devices(case) if is_exhaust(device)]
 
 
 @quantity()
@@ -54,9 +54,12 @@ def ends(case: Case, device: Exhauster) -> tuple[End, ...]:
         if end is None or (recovery and not leaves_a_recovery_unit(case, end)):
             continue
         found.append(end)
-    for opening in case.design.openings.values():
-        if device.name in opening.serves and opening.kind in EXHAUST_KINDS:
-            found.append(End(opening.path, opening.name, into(case, opening), opening))
+    serving = [each for each in case.design.openings.values() if device.name in each.serves]
+    found += [
+        End(opening.path, opening.name, into(case, opening), opening)
+        for opening in serving
+        if opening.kind in EXHAUST_KINDS
+    ]
     if not found:
         raise Missing(path_of(device, "to"))
     return tuple({end.name: end for end in found}.values())

@@ -6,16 +6,13 @@ from checker.case import Case, Missing, path_of, quantity
 from checker.design.airway import Run
 from checker.design.ducts import DuctSystem, Outlet
 from checker.design.fans import Fan, Setting
-from checker.design.fields import Choice, fold
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
-from checker.design.shape import fields_of
 from checker.quantities.movers import exhaust_flow, is_continuous
+from checker.quantities.room_uses import WET_USES, room_use, rooms_used_as
 
 Exhauster = Fan | Hood
 Point = Outlet | Run
-WET_USES = ("bathroom", "toilet", "kitchen", "laundry")
-BATH_USES = ("bathroom", "toilet")
 NOT_LOCAL = ("attic", "whole-house cooling")
 SLACK = 1e-9
 
@@ -74,31 +71,9 @@ class RoomExhaust(NamedTuple):
         return enough
 
 
-@quantity()
-def room_use(case: Case, room: Room) -> str:
-    """What a room is for: its `use`, or its name where that is a use (`kitchen`, `bath`, `bath-2`)."""
-    use = case.maybe(room, "use")
-    if use is not None:
-        return str(use)
-    kind = fields_of(Room)["use"].shape.kind
-    assert isinstance(kind, Choice)
-    named = kind.spellings.get(fold(room.name).rstrip("0123456789 "))
-    if named is None:
-        raise Missing(path_of(room, "use"))
-    return named
-
-
-def rooms_used_as(case: Case, *uses: str, doubtful: bool = False) -> list[Room]:
-    """Rooms of these uses; `doubtful` adds those whose use nobody can tell, to be asked for."""
-    found = []
-    for room in case.design.rooms.values():
-        try:
-            if room_use(case, room) in uses:
-                found.append(room)
-        except Missing:
-            if doubtful or path_of(room, "use") in case.design.tbd:
-                found.append(room)
-    return found
+def devices(case: Case) -> list[Exhauster]:
+    """Every fan and hood."""
+    return [*case.design.fans.values(), *case.design.hoods.values()]
 
 
 def systems_of(case: Case, device: Exhauster) -> list[DuctSystem]:
@@ -116,12 +91,10 @@ def points_of(case: Case, device: Exhauster) -> list[tuple[str, Point, DuctSyste
     """(room, grille or run, system) where the systems of a device take air from a room."""
     found: list[tuple[str, Point, DuctSystem]] = []
     for system in systems_of(case, device):
-        for outlet in system.outlets.values():
-            if outlet.room is not None and outlet.kind in ("exhaust grille", "return grille"):
-                found.append((outlet.room, outlet, system))
-        for run in system.runs.values():
-            if run.from_ in case.design.rooms and run.from_ not in system.outlets:
-                found.append((str(run.from_), run, system))
+        grilles = [outlet for outlet in system.outlets.values() if outlet.kind in ("exhaust grille", "return grille")]
+        found += [(outlet.room, outlet, system) for outlet in grilles if outlet.room is not None]
+        open_ends = [run for run in system.runs.values() if run.from_ not in system.outlets]
+        found += [(str(run.from_), run, system) for run in open_ends if run.from_ in case.design.rooms]
     return found
 
 
@@ -164,7 +137,7 @@ def local_exhaust(case: Case, room: Room) -> RoomExhaust:
     """Everything that takes air out of a room; without draws where the file is clear that nothing does."""
     draws: list[Draw] = []
     doubts: list[str] = []
-    for device in (*case.design.fans.values(), *case.design.hoods.values()):
+    for device in devices(case):
         try:
             if room.name not in rooms_exhausted(case, device):
                 continue

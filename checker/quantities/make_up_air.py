@@ -1,0 +1,204 @@
+"""Make-up air of hoods and other big exhausts: whether it is required, and how the air comes in."""
+
+from typing import Literal
+
+from checker.case import Case, Missing, NotApplicable, path_of, quantity
+from checker.design.fans import Fan
+from checker.design.hoods import Dryer, Hood
+from checker.design.make_up_air import MakeUpAir
+from checker.design.openings import Opening
+from checker.quantities.burners import burners_for_make_up_air
+from checker.quantities.modes import linked
+from checker.quantities.movers import Stream, exhaust_flow, stream
+
+Exhauster = Hood | Fan
+Way = Literal["none", "fan", "stated", "opening"]
+SLACK = 1e-9
+
+
+def exhausters(case: Case) -> list[Exhauster]:
+    """Hoods that blow outdoors, and exhaust fans that are not only for cooling with windows open."""
+    hoods: list[Exhauster] = [hood for hood in case.design.hoods.values() if not case.maybe(hood, "recirculating")]
+    return hoods + [fan for fan in case.design.fans.values() if fan.role == "exhaust" and not is_for_cooling(case, fan)]
+
+
+def is_for_cooling(case: Case, fan: Fan) -> bool:
+    """Whether a fan only cools the house with windows open."""
+    return fan.kind == "whole-house cooling" or bool(case.maybe(fan, "for_cooling_only"))
+
+
+@quantity("airflow", "flow of its highest setting")
+def greatest_exhaust(case: Case, device: Exhauster) -> float:
+    """The most that an exhaust can take out, m3/s."""
+    settings = case.get(device, "settings")
+    flows, absent = [], []
+    for setting in settings.values():
+        try:
+            flows.append(exhaust_flow(case, setting))
+        except Missing as gap:
+            absent.extend(gap.paths)
+    if absent:
+        raise Missing(*absent)
+    return max(flows)
+
+
+@quantity()
+def needs_make_up_air(case: Case, device: Exhauster) -> bool:
+    """Whether the code in force asks for make-up air for an exhaust."""
+    if greatest_exhaust(case, device) <= case.limit("make-up-air-exhaust") * (1 + SLACK):
+        return False
+    if case.limit("make-up-air-scope") == "hoods":
+        return isinstance(device, Hood)
+    return bool(burners_for_make_up_air(case, case.design))
+
+
+def with_make_up_air(case: Case) -> list[Exhauster]:
+    """The exhausts for which make-up air is required and shown."""
+    found = []
+    for device in exhausters(case):
+        try:
+            if needs_make_up_air(case, device) and way_of(case, device) != "none":
+                found.append(device)
+        except (Missing, NotApplicable):
+            continue
+    return found
+
+
+def with_record(case: Case) -> list[Exhauster]:
+    """Those of them whose make-up air is no fan of its own."""
+    return [device for device in with_make_up_air(case) if way_of(case, device) != "fan"]
+
+
+def record_of(case: Case, device: Exhauster | Dryer) -> MakeUpAir | None:
+    """What the design says of its make-up air; None where it says `none` or nothing."""
+    record: MakeUpAir | None = case.maybe(device, "make_up_air")
+    return record
+
+
+def wanted_record(case: Case, device: Exhauster | Dryer) -> MakeUpAir:
+    """The same, where something must be there. Raises Missing."""
+    record = record_of(case, device)
+    if record is None:
+        raise Missing(path_of(device, "make_up_air"))
+    return record
+
+
+@quantity()
+def make_up_fans(case: Case, device: Exhauster) -> list[Stream]:
+    """Settings of supply fans that run with an exhaust by `runs_with` or an interlock among the controls."""
+    own = [Stream(device, setting, setting.path, "", 0.0, 0.0, False) for setting in device.settings.values()]
+    found = []
+    for fan in case.design.fans.values():
+        if fan.role != "supply":
+            continue
+        for setting in fan.settings.values():
+            bare = Stream(fan, setting, setting.path, "", 0.0, 0.0, False)
+            if any(linked(one, bare, "runs_with") for one in own) or interlocked(case, device.name, fan.name):
+                found.append(stream(case, setting))
+    return found
+
+
+def interlocked(case: Case, one: str, other: str) -> bool:
+    """Whether an interlock among the controls switches both things."""
+    for control in case.design.controls.values():
+        if control.kind is not None and "interlock" in control.kind.lower():
+            names = {name.partition(".")[0] for name in control.switches}
+            if {one, other} <= names:
+                return True
+    return False
+
+
+@quantity()
+def make_up_opening(case: Case, device: Exhauster | Dryer) -> Opening | None:
+    """Its make-up opening: named by it, or one of that kind that says it serves it."""
+    record = record_of(case, device)
+    if record is not None and record.opening is not None:
+        return case.design.openings.get(record.opening)
+    for opening in case.design.openings.values():
+        if opening.kind == "make-up air intake" and device.name in opening.serves:
+            return opening
+    return None
+
+
+@quantity()
+def way_of(case: Case, device: Exhauster | Dryer) -> Way:
+    """How make-up air comes: by a fan that runs with it, by an opening or duct, at a flow that is only stated, or not."""
+    if not isinstance(device, Dryer) and make_up_fans(case, device):
+        return "fan"
+    record, opening = record_of(case, device), make_up_opening(case, device)
+    if record is None and opening is None:
+        return "none"
+    if opening is not None and opening.free_area is not None:
+        return "opening"
+    if record is None:
+        return "opening"
+    has_duct = record.duct is not None and record.duct.size is not None
+    return "opening" if record.opening_area is not None or has_duct else "stated"
+
+
+@quantity()
+def opens_with_exhaust(case: Case, device: Exhauster | Dryer) -> bool:
+    """Whether make-up air starts or opens when the exhaust runs: interlocked, or a gravity damper."""
+    if way_of(case, device) == "fan":
+        return True
+    record = wanted_record(case, device)
+    if record.opening is not None and interlocked(case, device.name, record.opening):
+        return True
+    if record.interlock is None and damper_of(case, device) == "gravity":
+        return True
+    return bool(case.get(record, "interlock"))
+
+
+@quantity()
+def damper_of(case: Case, device: Exhauster | Dryer) -> str:
+    """What closes the make-up air when it is idle: gravity, powered or none."""
+    if way_of(case, device) == "fan" and record_of(case, device) is None:
+        return damper_of_fan(case, device)
+    record, opening = record_of(case, device), make_up_opening(case, device)
+    if record is not None and record.damper is not None:
+        return str(case.get(record, "damper"))
+    if opening is not None and opening.damper is not None:
+        return str(case.get(opening, "damper"))
+    return str(case.get(wanted_record(case, device), "damper"))
+
+
+def damper_of_fan(case: Case, device: Exhauster | Dryer) -> str:
+    """What closes a make-up fan that nothing else is said about."""
+    assert not isinstance(device, Dryer)
+    fan = make_up_fans(case, device)[0].device
+    assert isinstance(fan, Fan)
+    in_duct = fan.duct is not None and case.maybe(fan.duct, "damper")
+    if in_duct:
+        return "gravity"
+    return "powered" if case.get(fan, "damper") else "none"
+
+
+@quantity("airflow", "stated make-up airflow; else the fans that run with the exhaust")
+def make_up_flow(case: Case, device: Exhauster | Dryer) -> float:
+    """Make-up airflow of an exhaust at its highest setting, m3/s. Raises Missing where it is not stated."""
+    record = record_of(case, device)
+    if record is not None and record.airflow is not None:
+        return float(case.get(record, "airflow"))
+    if not isinstance(device, Dryer) and make_up_fans(case, device):
+        by_fan: dict[str, float] = {}
+        for one in make_up_fans(case, device):
+            by_fan[one.device.path] = max(by_fan.get(one.device.path, 0.0), one.supply)
+        return sum(by_fan.values())
+    if record is None:
+        raise Missing(f"{path_of(device, 'make_up_air')}.airflow")
+    return float(case.get(record, "airflow"))
+
+
+@quantity("small_area", "stated; else its outdoor opening's; else its duct's cross-section")
+def make_up_area(case: Case, device: Exhauster | Dryer) -> float:
+    """Net area by which make-up air comes in, m2. Raises Missing."""
+    record, opening = record_of(case, device), make_up_opening(case, device)
+    if record is not None and record.opening_area is not None:
+        return float(case.get(record, "opening_area"))
+    if record is not None and record.duct is not None and record.duct.size is not None:
+        return float(case.get(record.duct, "size").area)
+    if opening is not None and opening.free_area is not None:
+        return float(case.get(opening, "free_area"))
+    return float(case.get(wanted_record(case, device), "opening_area"))
+
+
