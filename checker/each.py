@@ -1,7 +1,7 @@
 """The nodes that a rule can be about: functions of a case, each node with its path."""
 
 from collections.abc import Callable
-from typing import Any
+from typing import Any, TypeVar
 
 from checker.case import Case
 from checker.design import Design
@@ -9,11 +9,14 @@ from checker.design.airway import Run
 from checker.design.ducts import DuctSystem, Outlet
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
+from checker.design.fields import Node
 from checker.design.filters import Filter
 from checker.design.hoods import Dryer, Hood
 from checker.design.house import House
 from checker.design.openings import Opening
 from checker.design.rooms import Room
+
+N = TypeVar("N", bound=Node)
 
 
 def design(case: Case) -> list[Design]:
@@ -90,7 +93,7 @@ def where(nodes: Callable[[Case], list[Any]], keep: Callable[[Any], bool]) -> Ca
     return kept
 
 
-def blank(section: type[Any], path: str) -> Any:
+def blank(section: type[N], path: str) -> N:
     """An empty section at a path: asking it names what is missing."""
     from checker.design.shape import fill
 

@@ -22,7 +22,8 @@ def summary(checked: list[Checked], ink: Ink, system: str) -> list[str]:
     closed = f"{counted(unread, 'file')} could not be read" if unread else ""
     lines = [ink("== Summary ==", "head"), ", ".join(part for part in (read, closed) if part)]
     lines.append(findings_line(outcomes))
-    lines += wrapped(checks_line(outcomes), "  ", "  ")
+    if checks := checks_line(outcomes):
+        lines += wrapped(checks, "  ", "  ")
     several = len(checked) > 1
     lines += wanted(checked, ink)
     outside = [
@@ -62,7 +63,7 @@ def findings_line(outcomes: list[Outcome]) -> str:
 
 def checks_line(outcomes: list[Outcome]) -> str:
     """How many checks came out how; nothing where no rule was judged."""
-    counts = Counter(outcome.outcome for outcome in outcomes)
+    counts: Counter[str] = Counter(outcome.outcome for outcome in outcomes)
     meanings = (
         ("meets", "met by the figures given"), ("needs-info", "waiting for information"),
         ("cannot-judge", "outside what the methods can judge"), ("not-applicable", "not applicable"),
@@ -70,7 +71,7 @@ def checks_line(outcomes: list[Outcome]) -> str:
     )  # fmt: skip
     parts = [f"{counts[word]} {meaning}" for word, meaning in meanings if counts[word]]
     judged = sum(counts[word] for word, _ in meanings)
-    judged += sum(outcome.outcome == "finding" and outcome.rule.area != "FILE" for outcome in outcomes)
+    judged += len([o for o in outcomes if o.outcome == "finding" and o.rule.area != "FILE"])
     return f"{counted(judged, 'check')}: {', '.join(parts)}" if parts else ""
 
 

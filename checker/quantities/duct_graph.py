@@ -154,9 +154,7 @@ def links(ends: dict[str, tuple[End | None, End | None]]) -> Links:
     return found._replace(pairs=list(dict.fromkeys(found.pairs)))
 
 
-def placed(
-    first: Iterable[str], pairs: list[tuple[str, str]]
-) -> tuple[dict[str, str | None], list[str]]:
+def placed(first: Iterable[str], pairs: list[tuple[str, str]]) -> tuple[dict[str, str | None], list[str]]:
     """Walk away from the mover: (the nearer run of each run reached, runs that are reached twice)."""
     nearer: dict[str, str | None] = dict.fromkeys(first)
     rings: list[str] = []

@@ -127,11 +127,11 @@ def flexible_bounds(
 
 
 def fitting_items(case: Case, duct: Airway, size: Size) -> list[Item]:
-    """Elbows and other pieces of a duct; where none are listed, four elbows are the upper bound."""
+    """Elbows and other pieces of a duct; where no duct of its system lists any, four elbows are the upper bound."""
     table: dict[str, Any] = case.limit("fitting-loss-coefficients")
     pieces: dict[str, int] = dict(duct.pieces)
     label = f"fittings of {duct_label(duct)}"
-    if not pieces and path_of(duct, "pieces") not in case.design.stated_none:
+    if not pieces and not pieces_are_told(case, duct):
         worst = 4.0 * table[elbow_kind(duct, size)][1]
         return [Item(label, (), (Resistance(worst, size.area),), path_of(duct, "pieces"))]
     if case.maybe(duct, "balancing_damper") and "damper" not in pieces:
@@ -146,6 +146,13 @@ def fitting_items(case: Case, duct: Airway, size: Size) -> list[Item]:
     ask = path_of(duct, "elbow_radius") if ELBOWS & set(pieces) and duct.elbow_radius is None else ""
     parts = (Resistance(low, size.area),) if low > 0.0 else ()
     return [Item(label, parts, (Resistance(high, size.area),), ask)]
+
+
+def pieces_are_told(case: Case, duct: Airway) -> bool:
+    """Whether a duct without pieces is a straight one: it says `none`, or other runs of its system list theirs."""
+    if path_of(duct, "pieces") in case.design.stated_none:
+        return True
+    return isinstance(duct, Run) and any(run.pieces for run in duct.up.runs.values())
 
 
 def elbow_kind(duct: Airway, size: Size) -> str:

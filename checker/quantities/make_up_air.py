@@ -31,7 +31,8 @@ def is_for_cooling(case: Case, fan: Fan) -> bool:
 def greatest_exhaust(case: Case, device: Exhauster) -> float:
     """The most that an exhaust can take out, m3/s."""
     settings = case.get(device, "settings")
-    flows, absent = [], []
+    flows: list[float] = []
+    absent: list[str] = []
     for setting in settings.values():
         try:
             flows.append(exhaust_flow(case, setting))

@@ -43,7 +43,8 @@ def is_continuous(case: Case, setting: Setting) -> bool:
     if case.maybe(setting, "on_time") is not None:
         return False
     device = device_of(setting)
-    if device.control is not None and len(device.settings) == 1 and case.maybe(device.control, "by") == "always on":
+    control = None if isinstance(device, Dryer) or len(device.settings) != 1 else device.control
+    if control is not None and case.maybe(control, "by") == "always on":
         return True
     return setting.name.lower().replace("-", " ").replace("_", " ") in CONTINUOUS_NAMES
 

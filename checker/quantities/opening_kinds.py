@@ -17,6 +17,7 @@ OUTDOOR_INTAKES = frozenset({"outdoor air intake", "make-up air intake", COMBINE
 ROOM_EXHAUSTS = frozenset({"exhaust", "kitchen exhaust", COMBINED})
 EXHAUSTS = ROOM_EXHAUSTS | {"dryer exhaust"}
 SEALED_DRAFTS = frozenset({"direct vent", "sealed"})
+THROUGH_THE_SHELL = ("outdoors", "roof", "exterior wall")
 
 User = Fan | Hood | Dryer | Equipment | Burner
 
@@ -158,7 +159,7 @@ def drivers_of_intakes(case: Case) -> list[Fan | Equipment]:
 
 def leads_nowhere_known(fan: Fan, ends: list[str]) -> bool:
     """Whether the ends of a fan name no place but the outdoors; a recovery unit also names rooms."""
-    return fan.role == "recovery" or all(end == "outdoors" for end in ends)
+    return fan.role == "recovery" or all(end in THROUGH_THE_SHELL for end in ends)
 
 
 def unplaced_intakes(case: Case) -> list[str]:
@@ -188,7 +189,7 @@ def unplaced_exhausts(case: Case, dryers: bool = False) -> list[str]:
         and fan.kind not in ("attic", "whole-house cooling")
         and leads_nowhere_known(fan, fan.to)
     ]
-    movers += [hood for hood in design.hoods.values() if not hood.recirculating and hood.to in (None, "outdoors")]
+    movers += [hood for hood in design.hoods.values() if not hood.recirculating and hood.to in (None, *THROUGH_THE_SHELL)]
     if dryers:
         movers += [dryer for dryer in design.dryers.values() if dryer.kind in (None, "vented")]
     kinds = EXHAUSTS if dryers else ROOM_EXHAUSTS

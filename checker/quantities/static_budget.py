@@ -1,206 +1,136 @@
-"""Total external static pressure: the supply and return runs that take most, with filters, coils and grilles."""
+"""Total external static pressure against what the mover offers, with the filters clean and loaded."""
 
-from collections.abc import Iterable
-from functools import partial
-from itertools import chain
+from math import inf
 from typing import NamedTuple
 
-from checker.case import CannotJudge, Case, Missing, gather, path_of, quantity
-from checker.design.ducts import DuctSystem, Loss
-from checker.design.equipment import Equipment
-from checker.design.fans import Fan
-from checker.design.filters import Filter
-from checker.physics.losses import Device
-from checker.quantities.circuits import Circuit, at_setting, circuit_flow
-from checker.quantities.duct_flow import outlet_flow, run_flow
-from checker.quantities.duct_graph import Branch, Side, Tree, mover_of, tree
-from checker.quantities.duct_losses import TERMINALS, Item, duct_items, filter_item, opening_item
+from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
+from checker.quantities.circuits import Circuit, at_setting
+from checker.quantities.duct_graph import mover_of
+from checker.quantities.duct_losses import items_at_size
+from checker.quantities.duct_ways import Share, valued, worst_shares
 from checker.quantities.static_offer import Offer, offer
+from checker.sizes import Size
 
-COIL_EXPONENTS = (1.7, 2.0)
 SLACK = 1.0 + 1e-9
-
-
-class Share(NamedTuple):
-    """What one thing takes of the static pressure, Pa, between two bounds; `ask` is the key that would tell."""
-
-    name: str
-    low: float
-    high: float
-    ask: str
+STOCK_INCHES = (4, 5, 6, 7, 8, 9, 10, 12, 14)
+INCH = 0.0254
 
 
 class Budget(NamedTuple):
-    """Static pressure that a circuit needs at an airflow, Pa, and what its mover offers there."""
+    """Static pressure that a circuit needs at an airflow, Pa, and what its mover offers there.
+
+    `shares` make up the lower bound, `open_shares` the upper one.
+    """
 
     name: str
     airflow: float
     low: float
     high: float
     shares: tuple[Share, ...]
+    open_shares: tuple[Share, ...]
     offer: Offer
 
     @property
     def is_above(self) -> bool:
-        """Whether it needs more than the mover offers."""
+        """Whether it surely needs more than the mover offers."""
         return self.low > self.offer.high * SLACK
 
     @property
+    def is_below(self) -> bool:
+        """Whether it surely needs no more than the mover offers."""
+        return self.high <= self.offer.low * SLACK
+
+    @property
     def largest(self) -> Share:
-        """The share that takes most for certain."""
+        """The share that surely takes most."""
         return max(self.shares, key=lambda share: share.low)
 
 
-def valued(items: Iterable[Item], flow: float) -> list[Share]:
-    """Items at an airflow."""
-    return [Share(item.name, *item.bounds(flow), item.ask) for item in items]
+@quantity()
+def clean_budget(case: Case, circuit: Circuit) -> Budget:
+    """The budget with clean filters, decided or not. Raises Missing for what no bound replaces."""
+    return budget(case, circuit, loaded=False)
 
 
-def filters_of(case: Case, circuit: Circuit) -> list[Filter]:
-    """Filters that all air of a circuit passes and that its rating does not already count."""
-    mover, system = circuit.mover, circuit.system
-    elsewhere: set[str | None] = set()
-    if system is not None:
-        elsewhere = {outlet.filter for outlet in system.outlets.values()}
-        elsewhere |= {end for run in system.runs.values() for end in (run.from_, run.to)}
-    inside = isinstance(mover, Equipment) and bool(case.maybe(mover, "internal_filter"))
-    found = []
-    for name, filter_ in case.design.filters.items():
-        own = isinstance(mover, Fan | Equipment) and mover.filter == name
-        served = {mover.name if mover is not None else "", system.name if system is not None else ""}
-        if name in elsewhere or not (own or served & set(filter_.serves)) or (own and inside):
-            continue
-        place = case.maybe(filter_, "place") or ""
-        if place.startswith("recovery core") or (place == "exhaust inlet") != circuit.outgoing:
-            continue
-        found.append(filter_)
-    return found
-
-
-def loss_item(case: Case, loss: Loss, design_flow: float) -> Item:
-    """A coil, heater or other component of a system."""
-    drop = case.maybe(loss, "drop")
-    if drop is None:
-        return Item(loss.name, (), None, path_of(loss, "drop"))
-    if drop == 0.0:
-        return Item(loss.name, (), ())
-    at = case.maybe(loss, "at") or design_flow
-    ends = sorted(COIL_EXPONENTS, reverse=design_flow < at)
-    return Item(loss.name, (Device(drop, at, ends[0]),), (Device(drop, at, ends[1]),))
-
-
-def whole_flow_shares(case: Case, circuit: Circuit, flow: float, loaded: bool) -> list[Share]:
-    """What all the air of a circuit passes: its filters and other components."""
-    items = [filter_item(case, each, flow, loaded) for each in filters_of(case, circuit)]
-    if circuit.system is not None and not circuit.outgoing:
-        losses = circuit.system.losses.values()
-        items += [loss_item(case, loss, flow) for loss in losses if not case.maybe(loss, "inside")]
-    return valued(items, flow)
-
-
-def outlet_shares(case: Case, system: DuctSystem, name: str, loaded: bool) -> list[Share]:
-    """A register or grille with the filter in it; without a stated drop it takes up to the usual allowance."""
-    outlet = system.outlets[name]
-    flow = outlet_flow(case, outlet)
-    drop = case.maybe(outlet, "pressure_drop")
-    most = case.limit("outlet-drop") if drop is None else drop
-    ask = path_of(outlet, "pressure_drop") if drop is None else ""
-    found = [Share(f"outlet {name}", drop or 0.0, most, ask)]
-    if outlet.filter is not None:
-        found += valued([filter_item(case, case.design.filters[outlet.filter], flow, loaded)], flow)
-    return found
-
-
-def branch_shares(case: Case, branch: Branch, loaded: bool) -> list[Share]:
-    """A run with the filters and the outdoor opening at its ends, without its outlets."""
-    flow = run_flow(case, branch.run)
-    items = duct_items(case, branch.run)
-    items = [*items, *(filter_item(case, case.design.filters[name], flow, loaded) for name in branch.filters)]
-    if branch.side == "return" and branch.end is not None and branch.end.kind == "opening":
-        if not TERMINALS & set(branch.run.pieces):
-            items.append(opening_item(case, case.design.openings[branch.end.name], branch.run.size))
-    return valued(items, flow)
-
-
-def ways(case: Case, system: DuctSystem, found: Tree, branches: list[Branch], loaded: bool) -> list[list[Share]]:
-    """The shares along every way from the mover to an outlet or an open end."""
-    routes = [partial(branch_shares, case, each, loaded) for each in found.branches.values()]
-    by_run = dict(zip(found.branches, gather(routes), strict=True))
-    result = []
-    for branch in branches:
-        along = list(dict.fromkeys(chain.from_iterable(by_run[each.run.name] for each in found.way(branch))))
-        result += [[*along, *outlet_shares(case, system, name, loaded)] for name in branch.outlets]
-        if not branch.farther and not branch.outlets:
-            result.append(along)
-    return result
-
-
-def costliest(found: list[list[Share]]) -> tuple[list[Share], list[Share]]:
-    """The way with the greatest lower bound, and that with the greatest upper bound."""
-    if not found:
-        return [], []
-    return max(found, key=lambda way: sum(each.low for each in way)), max(
-        found, key=lambda way: sum(each.high for each in way)
-    )
-
-
-def sides_of(circuit: Circuit, found: Tree) -> list[list[Branch]]:
-    """The branches on the two sides of the mover that belong to a circuit."""
-    recovery = isinstance(circuit.mover, Fan) and circuit.mover.role == "recovery"
-    sides: list[Side] = ["supply", "return"]
-    result = []
-    for side in sides:
-        own = [branch for branch in found.branches.values() if branch.side == side]
-        outdoors = [branch for branch in own if found.is_outdoors(branch)]
-        indoors = [branch for branch in own if branch not in outdoors]
-        if recovery:
-            result.append(outdoors if (side == "return") != circuit.outgoing else indoors)
-        else:
-            result.append(indoors or outdoors)
-    return result
-
-
-def one_line_shares(case: Case, circuit: Circuit, flow: float) -> list[Share]:
-    """A duct in one line, with the opening it draws from and the grille it ends in."""
-    duct, fan = circuit.duct, circuit.mover
-    assert duct is not None
-    assert isinstance(fan, Fan)
-    items = list(duct_items(case, duct))
-    if not circuit.outgoing and not TERMINALS & set(duct.pieces):
-        openings = [case.design.openings[name] for name in fan.from_ if name in case.design.openings]
-        items += [opening_item(case, each, duct.size) for each in openings[:1]]
-    shares = valued(items, flow)
-    if circuit.system is None and any(name in case.design.rooms for name in (*fan.to, *fan.room)):
-        shares.append(Share("its grille", 0.0, case.limit("outlet-drop"), f"ducts.{fan.name}.losses"))
-    return shares
-
-
-def worst_shares(case: Case, circuit: Circuit, loaded: bool) -> tuple[float, list[Share], list[Share]]:
-    """(airflow, shares by their lower bounds, shares by their upper bounds)."""
-    flow = circuit_flow(case, circuit)
-    whole = whole_flow_shares(case, circuit, flow, loaded)
-    if circuit.duct is not None:
-        shares = [*whole, *one_line_shares(case, circuit, flow)]
-        return flow, shares, shares
-    system = circuit.system
-    if system is None:
-        raise Missing(path_of(circuit.mover, "duct") if isinstance(circuit.mover, Fan) else "ducts")
-    found = tree(case, system)
-    least, most = list(whole), list(whole)
-    for branches in sides_of(circuit, found):
-        low, high = costliest(ways(case, system, found, branches, loaded))
-        least += low
-        most += high
-    return flow, least, most
+@quantity()
+def loaded_budget(case: Case, circuit: Circuit) -> Budget:
+    """The budget with filters at the end of their life, decided or not."""
+    return budget(case, circuit, loaded=True)
 
 
 def budget(case: Case, circuit: Circuit, loaded: bool) -> Budget:
-    """What a circuit needs and is offered. Raises Missing with what would decide, where the bounds leave it open."""
+    """What a circuit needs and is offered."""
     if circuit.mover is None:
         assert circuit.system is not None
         mover_of(case, circuit.system)
+    absent: list[str] = []
     flow, least, most = worst_shares(case, circuit, loaded)
     assert circuit.mover is not None
-    offered = offer(case, circuit.mover, circuit.setting, flow)
-    low, high = sum(each.low for each in least), sum(each.high for each in most)
-    return Budget(at_setting(circuit), flow, low, high, tuple(least or most), offered), most  # type: ignore[return-value]
+    try:
+        offered = offer(case, circuit.mover, circuit.setting, flow)
+    except Missing as gap:
+        absent += gap.paths
+    if absent:
+        raise Missing(*absent)
+    low, high = sum(share.low for share in least), sum(share.high for share in most)
+    return Budget(at_setting(circuit), flow, low, high, tuple(least), tuple(most), offered)
+
+
+@quantity()
+def decided_clean(case: Case, circuit: Circuit) -> Budget:
+    """The budget with clean filters. Raises Missing with what would decide, where the bounds leave it open."""
+    return decided(clean_budget(case, circuit))
+
+
+@quantity()
+def decided_loaded(case: Case, circuit: Circuit) -> Budget:
+    """The budget with loaded filters, where clean ones are within what is offered."""
+    clean, loaded = clean_budget(case, circuit), loaded_budget(case, circuit)
+    if clean.is_above:
+        raise NotApplicable("it is too much with a clean filter already")
+    if clean.shares == loaded.shares and clean.open_shares == loaded.open_shares:
+        raise NotApplicable("no filter stands in this air path")
+    return decided(loaded)
+
+
+def decided(found: Budget) -> Budget:
+    """The budget itself where the answer is certain; else Missing with the fewest keys that would decide."""
+    if found.is_above or found.is_below:
+        return found
+    margin = found.offer.low - found.low
+    if margin < 0.0:
+        if found.offer.ask:
+            raise Missing(found.offer.ask)
+        raise CannotJudge("what the fan offers at this airflow is not known closely enough")
+    asked: list[str] = []
+    spread = sorted(found.open_shares, key=lambda share: share.low - share.high)
+    left = sum(share.high for share in spread if share.high < inf) - found.low
+    for share in spread:
+        if left <= margin and share.high < inf:
+            break
+        if share.ask:
+            asked.append(share.ask)
+        if share.high < inf:
+            left -= share.high - share.low
+    if not asked:
+        raise CannotJudge("it depends on how the fittings are made, within what is usual for them")
+    raise Missing(*asked)
+
+
+@quantity()
+def size_that_fits(case: Case, circuit: Circuit) -> Size | None:
+    """The smallest round stock size with which a duct in one line surely fits; None where none does."""
+    duct = circuit.duct
+    if duct is None or duct.size is None or duct.length is None:
+        return None
+    found = clean_budget(case, circuit)
+    own = [share.name for share in valued(items_at_size(case, duct, duct.size, duct.length), found.airflow)]
+    rest = sum(share.high for share in found.open_shares if share.name not in own)
+    for inches in STOCK_INCHES:
+        size = Size("round", inches * INCH, inches * INCH)
+        if size.area <= duct.size.area:
+            continue
+        needed = sum(each.high for each in valued(items_at_size(case, duct, size, duct.length), found.airflow))
+        if needed + rest <= found.offer.low:
+            return size
+    return None

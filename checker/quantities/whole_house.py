@@ -1,8 +1,9 @@
 """What ventilates the whole house: fans and hoods that run all day or by a timer, and outdoor-air ducts."""
 
+from functools import partial
 from typing import NamedTuple
 
-from checker.case import Case, Missing, NotApplicable, path_of, quantity
+from checker.case import Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
 from checker.design.hoods import Hood
@@ -84,8 +85,8 @@ def outdoor_air_ducts(case: Case) -> list[Running]:
 @quantity()
 def running(case: Case, _design: object) -> list[Running]:
     """Everything that moves outdoor air all day or by a timer, local exhaust included, in order of its path."""
-    found = [part for parts in case_gather(case, movers(case)) for part in parts]
-    return sorted([*found, *outdoor_air_ducts(case)], key=lambda part: part.path)
+    found = [*parts_of_all(case, movers(case)), *outdoor_air_ducts(case)]
+    return sorted(found, key=lambda part: part.path)
 
 
 @quantity()
@@ -94,8 +95,7 @@ def whole_house(case: Case, _design: object) -> list[Running]:
     able = movers(case)
     named = [device for device in able if case.maybe(device, "whole_house")]
     chosen = named or [device for device in able if device.whole_house is None]
-    found = [part for parts in case_gather(case, chosen) for part in parts]
-    found = sorted([*found, *outdoor_air_ducts(case)], key=lambda part: part.path)
+    found = sorted([*parts_of_all(case, chosen), *outdoor_air_ducts(case)], key=lambda part: part.path)
     if not found and not case.stated("fans"):
         raise Missing("fans")
     return found
@@ -109,14 +109,9 @@ def needed(case: Case, design: object) -> list[Running]:
     return found
 
 
-def case_gather(case: Case, devices: list[Fan | Hood]) -> list[list[Running]]:
-    """The parts of each device, or Missing with all that any lacks."""
-    from checker.case import gather
-
-    def route(device: Fan | Hood) -> list[Running]:
-        return parts_of(case, device)
-
-    return gather([lambda device=device: route(device) for device in devices])  # type: ignore[misc]
+def parts_of_all(case: Case, devices: list[Fan | Hood]) -> list[Running]:
+    """The parts of several devices, or Missing with all that any lacks."""
+    return [part for parts in gather([partial(parts_of, case, device) for device in devices]) for part in parts]
 
 
 @quantity()

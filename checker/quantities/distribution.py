@@ -1,0 +1,131 @@
+"""Where outdoor air is let into the house, what draws air out all day, and which rooms lie between."""
+
+from typing import NamedTuple
+
+from checker.case import Case, Missing, path_of, quantity
+from checker.design.ducts import DuctSystem, Outlet
+from checker.design.equipment import Equipment
+from checker.design.fans import Fan
+from checker.design.hoods import Hood
+from checker.design.rooms import Room
+from checker.quantities.duct_scope import mover_or_none
+from checker.quantities.local_exhaust import WET_USES, room_use, rooms_exhausted
+from checker.quantities.movers import Device
+from checker.quantities.whole_house import Running, running
+
+INTO_ROOM = ("supply register", "supply diffuser", "outdoor air outlet")
+OUT_OF_ROOM = ("return grille", "filter grille", "exhaust grille", "transfer grille")
+
+
+class Delivery(NamedTuple):
+    """Outdoor air let into a room: by what (None where only the room says so), and where the file says it."""
+
+    room: str
+    device: Device | None
+    path: str
+    airflow: float | None
+
+
+@quantity()
+def deliveries(case: Case, design: object) -> list[Delivery]:
+    """Every room that outdoor air is led to. Raises Missing where a supply names no room at all."""
+    found = [
+        Delivery(room.name, None, path_of(room, "outdoor_air"), room.outdoor_air)
+        for room in case.design.rooms.values()
+        if case.maybe(room, "outdoor_air")
+    ]
+    open_ended = []
+    for part in running(case, design):
+        if part.supplies:
+            own = of_part(case, part)
+            found += own
+            if not own:
+                field = "to" if isinstance(part.device, Fan) else "serves"
+                open_ended.append(path_of(part.device, field))
+    if open_ended and not found:
+        raise Missing(*open_ended)
+    return found
+
+
+def of_part(case: Case, part: Running) -> list[Delivery]:
+    """Rooms that one running supply leads outdoor air to."""
+    if isinstance(part.device, Equipment):
+        return of_equipment(case, part.device, part.device)
+    return of_fan(case, part.device) if isinstance(part.device, Fan) else []
+
+
+def of_fan(case: Case, fan: Fan) -> list[Delivery]:
+    """Rooms of a supply or recovery fan: named by `to` or `room`, or by the outlets of its duct systems."""
+    named = [name for name in fan.to if name in case.design.rooms]
+    if fan.role == "recovery":
+        named += [name for name in fan.room if room_use(case, case.design.rooms[name]) not in WET_USES]
+    else:
+        named += fan.room
+    at = path_of(fan, "to") if fan.to else path_of(fan, "room")
+    found = [Delivery(name, fan, at, None) for name in named]
+    for name in fan.to:
+        if name in case.design.ducts and name not in case.design.rooms:
+            found += of_system(case, case.design.ducts[name], fan)
+        elif name in case.design.equipment and name not in case.design.rooms:
+            found += of_equipment(case, case.design.equipment[name], fan)
+    systems = [system for system in case.design.ducts.values() if mover_or_none(case, system) is fan]
+    return found + [each for system in systems if system.name not in fan.to for each in of_system(case, system, fan)]
+
+
+def of_equipment(case: Case, unit: Equipment, device: Device) -> list[Delivery]:
+    """Rooms that an air handler leads its air to: by the outlets of its duct system, and those that it serves."""
+    found = [Delivery(name, device, path_of(unit, "serves"), None) for name in unit.serves]
+    for system in case.design.ducts.values():
+        if mover_or_none(case, system) is unit:
+            found += of_system(case, system, device)
+    return found
+
+
+def of_system(case: Case, system: DuctSystem, device: Device) -> list[Delivery]:
+    """Rooms at the outlets and run ends of a duct system."""
+    found = [
+        Delivery(outlet.room, device, outlet.path, case.maybe(outlet, "airflow"))
+        for outlet in system.outlets.values()
+        if outlet.room is not None and leads_in(case, outlet, device)
+    ]
+    for run in system.runs.values():
+        ends = [run.to] if run.to in case.design.rooms and run.to not in system.outlets else []
+        found += [Delivery(name, device, run.path, None) for name in [*ends, *run.serves]]
+    return found
+
+
+def leads_in(case: Case, outlet: Outlet, device: Device) -> bool:
+    """Whether air comes into the room at an outlet; without a kind, a recovery unit exhausts wet rooms."""
+    if outlet.kind is not None:
+        return outlet.kind in INTO_ROOM
+    wet = outlet.room is not None and room_use(case, case.design.rooms[outlet.room]) in WET_USES
+    return not (wet and isinstance(device, Fan) and device.role == "recovery")
+
+
+@quantity()
+def drawn_all_day(case: Case, design: object) -> frozenset[str]:
+    """Rooms that something draws air out of all day or by a timer. Raises Missing where nobody can tell."""
+    found: set[str] = set()
+    absent: list[str] = []
+    for part in running(case, design):
+        if part.exhausts and isinstance(part.device, Fan | Hood):
+            try:
+                found.update(rooms_exhausted(case, part.device))
+            except Missing as gap:
+                absent.extend(gap.paths)
+    found |= {room.name for room in case.design.rooms.values() if room.exhaust and room.exhaust_run == "continuous"}
+    if absent and not found:
+        raise Missing(*absent)
+    return frozenset(found)
+
+
+@quantity()
+def spaces(case: Case, _design: object) -> dict[str, frozenset[str]]:
+    """The rooms that each room makes one space with: open to each other. Doors are taken as shut."""
+    joined = {name: {name} for name in case.design.rooms}
+    for room in case.design.rooms.values():
+        for name in room.open_to:
+            together = joined[room.name] | joined[name]
+            for each in together:
+                joined[each] = together
+    return {name: frozenset(together) for name, together in joined.items()}

@@ -1,0 +1,104 @@
+"""How the air of a system divides itself with every damper open: the duct network, solved at its design airflow."""
+
+from typing import NamedTuple
+
+from checker.case import CannotJudge, Case, NotApplicable, quantity
+from checker.design.ducts import DuctSystem
+from checker.physics.losses import Device, Part, Resistance
+from checker.physics.network import Edge, Node, solve_network
+from checker.physics.validity import NoSolution, OutOfRange
+from checker.quantities.circuits import Circuit, circuit_flow
+from checker.quantities.duct_flow import outlet_flow, run_flow
+from checker.quantities.duct_graph import Branch, Tree, mover_of, tree
+from checker.quantities.duct_losses import Item, duct_items
+from checker.quantities.duct_ways import grilles_are_counted
+from checker.quantities.static_offer import curve_of, fan_curve
+
+NEGLIGIBLE = 1e-3
+
+
+class Division(NamedTuple):
+    """Airflow by run, m3/s, in the direction of the design: with the losses at best, and at worst."""
+
+    low: dict[str, float]
+    high: dict[str, float]
+
+
+def supply_tree(case: Case, system: DuctSystem) -> tuple[Tree, list[Branch]]:
+    """The tree and its supply branches indoors."""
+    found = tree(case, system)
+    branches = [each for each in found.branches.values() if each.side == "supply" and not found.is_outdoors(each)]
+    return found, branches
+
+
+def parts_of(items: list[Item], worst: bool) -> list[Part]:
+    """The parts of items at one of their bounds."""
+    return [part for item in items for part in ((item.high or ()) if worst else item.low)]
+
+
+def edges_of(case: Case, system: DuctSystem, worst: bool) -> list[Edge]:
+    """The supply runs as edges from the mover to rooms whose pressure is held."""
+    _, branches = supply_tree(case, system)
+    known = {branch.run.name for branch in branches}
+    usual: float = case.limit("outlet-drop")
+    edges = []
+    for branch in branches:
+        start = f"run {branch.nearer}" if branch.nearer in known else "mover"
+        parts = parts_of(duct_items(case, branch.run), worst) or [Resistance(NEGLIGIBLE, 1.0)]
+        last = not branch.farther and not branch.outlets
+        edges.append(Edge(branch.run.name, start, "rooms" if last else f"run {branch.run.name}", parts))
+        for name in branch.outlets:
+            outlet = system.outlets[name]
+            drop = case.maybe(outlet, "pressure_drop")
+            if drop is None and worst and not grilles_are_counted(system):
+                drop = usual
+            part: Part = Device(drop, outlet_flow(case, outlet), 2.0) if drop else Resistance(NEGLIGIBLE, 1.0)
+            edges.append(Edge(f"outlet {name}", f"run {branch.run.name}", "rooms", [part]))
+    return edges
+
+
+def divided(case: Case, system: DuctSystem, worst: bool) -> dict[str, float]:
+    """Airflow by run at one bound of the losses. Raises CannotJudge where the network has no solution."""
+    edges = edges_of(case, system, worst)
+    _, branches = supply_tree(case, system)
+    total = sum(run_flow(case, branch.run) for branch in branches if branch.nearer is None)
+    names = {edge.start for edge in edges} | {edge.end for edge in edges} - {"rooms"}
+    nodes = [Node("rooms", 0.0), *(Node(name) for name in sorted(names))]
+    try:
+        solution = solve_network(nodes, [*edges, Edge("whole", "rooms", "mover", fixed_flow=total)])
+    except (NoSolution, OutOfRange) as problem:
+        raise CannotJudge(f"the duct network has no solution: {problem.reason}") from None
+    return {branch.run.name: solution.flows[branch.run.name] for branch in branches}
+
+
+@quantity()
+def division(case: Case, system: DuctSystem) -> Division:
+    """How the design airflow of a system divides itself. Raises as the losses and the network do."""
+    mover_of(case, system)
+    return Division(divided(case, system, False), divided(case, system, True))
+
+
+@quantity("airflow", "where the fan curve and the losses at best meet")
+def greatest_airflow(case: Case, circuit: Circuit) -> float:
+    """The most air that a fan with a curve moves through ducts of which the loss at one airflow is known.
+
+    All losses are taken to grow with the square of the airflow, as they nearly do.
+    """
+    from checker.quantities.static_budget import clean_budget
+
+    mover = circuit.mover
+    curve = curve_of(mover, circuit.setting) if mover is not None and hasattr(mover, "curves") else None
+    if curve is None:
+        raise NotApplicable("no fan curve is given")
+    drawn = fan_curve(case, curve)
+    flow, needed = circuit_flow(case, circuit), clean_budget(case, circuit).low
+    low, high = drawn.lowest_stable_flow, drawn.free_flow
+    if needed * (low / flow) ** 2 > drawn.pressure(low):
+        raise CannotJudge("the ducts take more than the stable part of the fan curve gives at any airflow")
+    for _ in range(60):
+        middle = 0.5 * (low + high)
+        if needed * (middle / flow) ** 2 > drawn.pressure(middle):
+            high = middle
+        else:
+            low = middle
+    return low

@@ -1,0 +1,177 @@
+"""Pressure of the house against outdoors under its fans, by its leakage and its passive openings.
+
+One zone; fans keep their stated flow. Source: mass balance; ASHRAE Handbook - Fundamentals 2021, chapter 16.
+"""
+
+from math import pi, sqrt
+from typing import NamedTuple
+
+from checker.case import Case, Missing, path_of, quantity
+from checker.design.airway import Airway
+from checker.design.hoods import Dryer
+from checker.design.make_up_air import MakeUpAir
+from checker.design.openings import Opening
+from checker.physics.house_pressure import (
+    HIGHEST_PRESSURE,
+    Path,
+    envelope,
+    makeup_duct,
+    passive_opening,
+    stack_pressure,
+)
+from checker.physics.house_pressure import house_pressure as balanced_pressure
+from checker.physics.makeup_opening import ELBOW_LOSS_COEFFICIENT, ORIFICE_COEFFICIENT
+from checker.physics.validity import OutOfRange
+from checker.quantities.airtightness import house_of, leakage_exponent, leakage_flow
+from checker.quantities.combined_exhaust import (
+    Combination,
+    most_drawn,
+    most_pushed,
+    passes_by_damper,
+    running_all_day,
+    worst_case,
+)
+from checker.quantities.make_up_air import (
+    Exhauster,
+    exhausters,
+    make_up_area,
+    make_up_flow,
+    make_up_opening,
+    opens_with_exhaust,
+    record_of,
+    wanted_record,
+    way_of,
+)
+
+INDOOR_WINTER = 294.26
+"""K, 70 degF, where the design does not say (common practice)."""
+
+
+class HousePressure(NamedTuple):
+    """House pressure in Pa, below outdoors negative; where `beyond` is set it lies further out than that."""
+
+    value: float
+    beyond: bool
+    combination: Combination
+    paths: tuple[Path, ...]
+
+    def inflow_at(self, drawn_down: float) -> float:
+        """Flow into the house in m3/s where it stands this many Pa below outdoors."""
+        return sum(path.flow(drawn_down) for path in self.paths)
+
+
+def pressure_under(case: Case, node: object, combination: Combination) -> HousePressure:
+    """The house pressure under a combination of settings. Raises Missing."""
+    paths = (envelope(leakage_flow(case, node), leakage_exponent(case, node)), *passive_paths(case, combination))
+    try:
+        value, beyond = balanced_pressure(combination.net, paths), False
+    except OutOfRange:
+        value, beyond = -HIGHEST_PRESSURE if combination.net > 0 else HIGHEST_PRESSURE, True
+    return HousePressure(value, beyond, combination, paths)
+
+
+@quantity()
+def pressure_drawn(case: Case, design: object) -> HousePressure:
+    """With the settings that draw the house down most."""
+    return pressure_under(case, design, most_drawn(case, design))
+
+
+@quantity()
+def pressure_pushed(case: Case, design: object) -> HousePressure:
+    """With the settings that push the house up most."""
+    return pressure_under(case, design, most_pushed(case, design))
+
+
+@quantity()
+def worst_pressure(case: Case, design: object) -> HousePressure:
+    """With all exhaust on and supply off unless an interlock runs it."""
+    return pressure_under(case, design, worst_case(case, design))
+
+
+@quantity()
+def pressure_all_day(case: Case, design: object) -> HousePressure:
+    """With what runs all the time."""
+    return pressure_under(case, design, running_all_day(case, design))
+
+
+def passive_paths(case: Case, combination: Combination) -> list[Path]:
+    """Make-up openings and ducts that are open under a combination, and intakes that nothing drives."""
+    running = {one.device for one in combination.running}
+    devices: list[Exhauster | Dryer] = [*exhausters(case), *case.design.dryers.values()]
+    found = []
+    for device in devices:
+        path = make_up_path(case, device, device.path in running)
+        found += [path] if path is not None else []
+    return found + [idle_intake(case, opening) for opening in idle_intakes(case, devices)]
+
+
+def make_up_path(case: Case, device: Exhauster | Dryer, running: bool) -> Path | None:
+    """The opening or duct of a device's make-up air, where it is open; None where a fan or a stated flow counts."""
+    way = way_of(case, device)
+    if way in ("none", "fan"):
+        return None
+    record = record_of(case, device)
+    damper = record.damper if record is not None else None
+    opening = make_up_opening(case, device)
+    if damper is None and opening is not None:
+        damper = opening.damper
+    if damper not in ("gravity", "none") and not (opens_with_exhaust(case, device) and running):
+        return None
+    if way == "opening":
+        return path_of_opening(case, device, record, one_way=damper == "gravity")
+    if not passes_by_damper(device):
+        return None
+    flow, rated = make_up_flow(case, device), float(case.get(wanted_record(case, device), "damper_rated_at"))
+    if rated <= 0.0:
+        raise Missing(path_of(wanted_record(case, device), "damper_rated_at"))
+    return Path(lambda pressure: flow * sqrt(pressure / rated), one_way=True)
+
+
+def path_of_opening(case: Case, device: Exhauster | Dryer, record: MakeUpAir | None, one_way: bool) -> Path:
+    """Path of a make-up opening, or of its duct where that is the narrower of the two."""
+    area = make_up_area(case, device)
+    duct = record.duct if record is not None else None
+    if duct is None or duct.size is None or duct.length is None or area < duct.size.area:
+        return passive_opening(area, one_way=one_way)
+    return duct_path(case, duct, one_way)
+
+
+def duct_path(case: Case, duct: Airway, one_way: bool) -> Path:
+    """Path of a duct with ends that lose what a plain opening of its size would, elbows and friction beside."""
+    elbows = sum(count for piece, count in case.maybe(duct, "pieces").items() if piece.startswith("elbow-90"))
+    loss = 1.0 / ORIFICE_COEFFICIENT**2 + elbows * ELBOW_LOSS_COEFFICIENT
+    diameter = sqrt(4.0 * case.get(duct, "size").area / pi)
+    return makeup_duct(diameter, float(case.get(duct, "length")), loss, one_way=one_way)
+
+
+def idle_intakes(case: Case, devices: list[Exhauster | Dryer]) -> list[Opening]:
+    """Intakes with a known free area that no fan draws by and that no make-up record counts already."""
+    driven: set[str | None] = {name for fan in case.design.fans.values() for name in fan.from_}
+    driven |= {unit.outdoor_air.opening for unit in case.design.equipment.values() if unit.outdoor_air is not None}
+    driven |= {run.from_ for system in case.design.ducts.values() for run in system.runs.values()}
+    counted = {opening.name for device in devices if (opening := make_up_opening(case, device)) is not None}
+    return [
+        opening
+        for opening in case.design.openings.values()
+        if opening.kind in ("make-up air intake", "outdoor air intake")
+        and opening.name not in driven | counted
+        and not opening.serves
+        and opening.free_area
+        and opening.damper in ("none", "gravity")
+    ]
+
+
+def idle_intake(case: Case, opening: Opening) -> Path:
+    """Path of such an intake."""
+    return passive_opening(float(case.get(opening, "free_area")), one_way=case.get(opening, "damper") == "gravity")
+
+
+@quantity("house_pressure", "half of 0.0342 p h (1/To - 1/Ti)", "ASHRAE Handbook - Fundamentals 2021, chapter 16")
+def winter_stack(case: Case, _node: object) -> float:
+    """How far buoyancy draws the lowest floor down on the winter design day, Pa, with the neutral level at mid height."""
+    house, site = house_of(case), case.design.site
+    if site is None:
+        raise Missing("site.winter_design")
+    height, outdoors = float(case.get(house, "height")), float(case.get(site, "winter_design"))
+    stated = case.maybe(house.indoor, "winter_temperature") if house.indoor is not None else None
+    return max(0.0, stack_pressure(height, stated or INDOOR_WINTER, outdoors) / 2.0)

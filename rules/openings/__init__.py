@@ -1,0 +1,1 @@
+"""Outdoor openings: where intakes and exhausts may stand, how they are screened, and what they must keep from."""

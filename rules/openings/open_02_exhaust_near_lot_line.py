@@ -1,0 +1,38 @@
+"""An exhaust opening is too close to the lot line.
+
+Exhaust at the edge of the lot blows steam, smells and grease at the neighbor, and an opening in a wall near the
+lot line weakens its fire resistance.
+
+The usual cause is a side yard that is narrower than it looks on the sketch, or a survey that came late. Lead the
+duct to a wall that faces the yard or the street, or through the roof.
+"""
+
+from checker.design.openings import Opening
+from checker.case import Case
+from checker.quantities.opening_kinds import EXHAUSTS, known_exhausts
+from checker.quantities.surroundings import lot_line_distance
+from checker.physics.distances import ROUNDING
+from checker.rule import Finding, Meets, Num, Rule
+
+
+def exhausts(case: Case) -> list[Opening]:
+    """Every exhaust terminal, those of dryers included."""
+    return known_exhausts(case, EXHAUSTS)
+
+
+def check(_opening: Opening, apart: float, least: float) -> Meets | Finding:
+    """Compare the distance to the lot line with the least."""
+    if apart >= least - ROUNDING:
+        return Meets()
+    return Finding(
+        "this exhaust is {lot_line_distance} from the lot line, nearer than {limit}",
+        help="move the terminal {short} farther from the lot line, to another wall or through the roof",
+        numbers={"short": Num(least - apart, "length")},
+    )
+
+
+RULE = Rule(
+    code="OPEN-02", name="exhaust-near-lot-line", severity="correction", since="0.1",
+    over=exhausts, needs=(lot_line_distance,), limits=("exhaust-to-lot-line",), check=check,
+    nothing="the design has no exhaust opening", answers=("D02",),
+)  # fmt: skip

@@ -1,0 +1,85 @@
+"""An exhaust opening is too close to a window, a door or a passive air intake.
+
+What the fan throws out comes straight back in when the window is open or when the house draws air through the
+passive opening: moisture, smells and grease.
+
+The usual cause is a bath fan that is led to the nearest wall, beside the bathroom's own window. Move the
+terminal along the wall or lead it through the roof. The 2015 edition counts fixed windows too; from 2024 a
+terminal that is a foot above the opening is free.
+"""
+
+from checker.case import Case, Missing, quantity
+from checker.design.openings import Opening
+from checker.quantities.clearances import (
+    Neighbour,
+    asked_for,
+    neighbour,
+    neighbours,
+    numbers_of,
+    settled,
+    spoken_of,
+)
+from checker.quantities.opening_kinds import is_mechanical, kind, known_exhausts, of_kind
+from checker.rule import Finding, Meets, Rule
+
+INTAKES = frozenset({"outdoor air intake", "make-up air intake"})
+PASSIVE = frozenset({"door", "combustion air intake"})
+
+
+@quantity()
+def openings_nearby(case: Case, exhaust: Opening) -> list[Neighbour]:
+    """Doors, passive intakes, and windows: fixed ones where the edition counts them, unsure ones where unsaid."""
+    found = neighbours(case, exhaust, PASSIVE | INTAKES | {"window"}, lambda other: not_driven(case, other))
+    if case.limit("fixed-openings-count") == "yes":
+        return found
+    counted = []
+    for each in found:
+        opening = each.opening
+        if opening is not None and not each.unsure and kind(case, opening) == "window":
+            try:
+                opens = case.maybe(opening, "operable")
+            except Missing:
+                opens = None
+            if opens is None:
+                each = neighbour(case, exhaust, opening, (f"{opening.path}.operable",))
+            elif not opens:
+                continue
+        counted.append(each)
+    return counted
+
+
+def not_driven(case: Case, other: Opening) -> bool:
+    """Whether air comes in there by itself."""
+    return kind(case, other) not in INTAKES or not is_mechanical(case, other)
+
+
+@quantity()
+def unseen_windows(case: Case, exhaust: Opening) -> list[str]:
+    """The path that would say how far windows are, where the file speaks of no window or door at all."""
+    if spoken_of(case, exhaust, frozenset({"window", "door"})) or of_kind(case, frozenset({"window", "door"})):
+        return []
+    return [asked_for(case, exhaust, "window")]
+
+
+def check(
+    _exhaust: Opening, around: list[Neighbour], unseen: list[str], least: float, above: float | None
+) -> Meets | Finding:
+    """Hold every opening against the distance, or against the height that frees the exhaust."""
+    verdict = settled(around, least, drop=above, unplaced=unseen)
+    numbers = numbers_of(verdict, least)
+    if not verdict.offends:
+        return Meets(numbers)
+    freed = "" if above is None else ", and this exhaust is not {exhaust_above_opening} above it"
+    return Finding(
+        f"{{near}} is {{apart}} from this exhaust, nearer than {{exhaust_to_opening}}{freed}",
+        help="move the terminal {short} farther from the opening, or lead it through the roof",
+        numbers=numbers,
+    )
+
+
+RULE = Rule(
+    code="OPEN-03", name="exhaust-near-window", severity="correction", since="0.1",
+    over=known_exhausts, needs=(openings_nearby, unseen_windows),
+    limits=("exhaust-to-opening", "exhaust-above-opening"), cites=("fixed-openings-count",), check=check,
+    nothing="the design has no exhaust opening", answers=("D03",),
+)  # fmt: skip
