@@ -6,7 +6,7 @@ import os
 import sys
 from typing import NoReturn
 
-from checker import __version__
+from checker import __version__, bundle
 
 CAUTION = (
     "airtally is an aid. It defers to the locally adopted code, the authority having jurisdiction, makers'\n"
@@ -79,9 +79,9 @@ def add_looks(command: argparse.ArgumentParser) -> None:
 def main(arguments: list[str] | None = None) -> int:
     """Run a command and return its exit status."""
     gc.disable()
-    options = parser().parse_args(arguments)
+    bundle.use()
     try:
-        return run(options)
+        return run(parser().parse_args(arguments))
     except BrokenPipeError:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0

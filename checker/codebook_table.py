@@ -1187,6 +1187,12 @@ TABLE: dict[str, tuple[Any, ...]] = {'duct-design-method': ("ducts are designed 
                          'common practice',
                          'common practice',
                          'half of the 0.1 in w.c. at which bath fans are commonly rated'),
+ 'make-up-air-least-temperature': ('make-up air is brought to at least this before it reaches people',
+                                   'temperature',
+                                   '50 degF',
+                                   'common practice',
+                                   'common practice',
+                                   'usual discharge temperature of make-up air heaters'),
  'whole-house-ventilation': ('a dwelling has whole-house mechanical ventilation; local fans and an outdoor-air '
                              'duct on an air handler may serve',
                              '',

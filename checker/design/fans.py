@@ -117,6 +117,7 @@ class Rating(Node):
 
     airflow: Airflow | None = said("certified airflow", "80 cfm")
     static: Pressure | None = said("static pressure of that airflow", "0.25 in w.c.")
+    power: Power | None = said("electric power at that airflow and static pressure", "22 W")
     standard: Plain | None = said("test standard of the airflow rating", "AMCA 210", "HVI 916")
 
 

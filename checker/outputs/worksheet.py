@@ -35,9 +35,10 @@ def report(checked: Checked, system: str) -> str:
 def head(checked: Checked) -> list[str]:
     """Title, file, edition, and the faults of the file."""
     project = checked.design.project if checked.design is not None else None
-    lines = wrapped(f"WORKSHEET  {(project.title if project is not None else None) or ''}", columns=COLUMNS)
+    title = (project.title if project is not None else None) or checked.reading.name
+    lines = wrapped(title, "WORKSHEET  ", columns=COLUMNS)
     held = [project.code, project.ventilation_standard] if project is not None else []
-    lines += wrapped("  ".join([checked.reading.name, *(each for each in held if each)]), columns=COLUMNS)
+    lines += wrapped(", ".join([checked.reading.name, *(each for each in held if each)]), columns=COLUMNS)
     lines += [*wrapped("Steps are numbered through the sheet; one that was worked out before is named `as above`.",
                        columns=COLUMNS), ""]  # fmt: skip
     faults = [outcome for outcome in checked.outcomes if outcome.rule.area == "FILE"]
@@ -57,18 +58,18 @@ def rest(checked: Checked) -> list[str]:
     if lacking:
         lines += ["== Waiting for information ==", ""]
         for each in lacking:
-            lines += wrapped(", ".join(each.missing), f"{title(each)} needs ", "    ", COLUMNS)
+            lines += wrapped(", ".join(each.missing), f"{heading(each)} needs ", "    ", COLUMNS)
         lines.append("")
     broke = [outcome for outcome in outcomes if outcome.outcome == "rule-failed"]
     for each in broke:
-        lines += [*wrapped(each.message, f"{title(each)} ", "    ", COLUMNS), ""]
+        lines += [*wrapped(each.message, f"{heading(each)} ", "    ", COLUMNS), ""]
     idle = dict.fromkeys(outcome.rule.code for outcome in outcomes if outcome.outcome == "not-applicable")
     if idle:
         lines += [*wrapped(", ".join(idle), "Not applicable, here or in part: ", "    ", COLUMNS), ""]
     return lines
 
 
-def title(outcome: Outcome) -> str:
+def heading(outcome: Outcome) -> str:
     """Code, name and place of a check."""
     return clean(f"{outcome.rule.code} {outcome.rule.name}  {outcome.path or 'the design'}:")
 
@@ -81,11 +82,12 @@ class Sheet:
         self.case = case
         self.system = system
         self.steps: dict[int, int] = {}
+        self.count = 0
 
     def entry(self, outcome: Outcome) -> list[str]:
         """One check: its steps, what it took, its limits, its conclusion."""
         word = f"{outcome.outcome}, accepted" if outcome.accepted else outcome.outcome
-        lines = [f"{title(outcome)} {word}"]
+        lines = [f"{heading(outcome)} {word}"]
         evaluation = self.evaluation(outcome)
         if evaluation is not None:
             known = set(self.steps)
@@ -114,7 +116,8 @@ class Sheet:
             return []
         self.steps[id(evaluation)] = 0
         lines = [line for asked in evaluation.asked for line in self.step(asked)]
-        self.steps[id(evaluation)] = sum(number > 0 for number in self.steps.values()) + 1
+        self.count += 1
+        self.steps[id(evaluation)] = self.count
         lines += wrapped(self.named(evaluation), "  ", "      ", COLUMNS)
         quantity = evaluation.quantity
         formula = quantity.formula or (quantity.function.__doc__ or "").strip().partition("\n")[0]
@@ -161,7 +164,7 @@ class Sheet:
                 text = value_text(read.value, read.dimension, self.system) or "(see the file)"
                 lines += wrapped(f"{read.path} = {text}{self.place(read.path)}", f"{indent}given    ", columns=COLUMNS)
         if absent:
-            lines += wrapped(", ".join(absent), f"{indent}not stated  ", columns=COLUMNS)
+            lines += wrapped(", ".join(absent), f"{indent}absent   ", columns=COLUMNS)
         return lines
 
     def place(self, path: str) -> str:
@@ -186,10 +189,8 @@ class Sheet:
             for name, number in outcome.numbers.items()
             if name not in needs and name.replace("_", "-") not in outcome.rule.limits
         ]
-        if outcome.outcome == "meets":
-            said = "the requirement is met"
-        else:
-            said = filled(outcome.message, outcome.numbers, self.system)
+        met = outcome.outcome == "meets"
+        said = "the requirement is met" if met else filled(outcome.message, outcome.numbers, self.system)
         if outcome.accepted:
             more.append(outcome.accepted)
         text = f"{said} ({', '.join(more)})" if more else said

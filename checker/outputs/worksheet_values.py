@@ -69,11 +69,11 @@ def record_lines(value: Any, system: str) -> list[str]:
     names = getattr(value, "_fields", None) or [
         field.name for field in dataclasses.fields(value)
     ] if record(value) else []  # fmt: skip
-    plain = {name: getattr(value, name) for name in names}
+    plain = {name: getattr(value, name) for name in names if name != "path"}
     shown = [
         f"{name.replace('_', ' ')} {value_text(each, '', system)}"
         for name, each in plain.items()
-        if isinstance(each, (*PLAIN, Size, Airtightness, Node))
+        if isinstance(each, (*PLAIN, Size, Airtightness))
     ]
     unit = " (SI units)" if any(isinstance(each, float) for each in plain.values()) else ""
     return [", ".join(shown) + unit] if shown else [type(value).__name__]

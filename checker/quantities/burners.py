@@ -6,6 +6,7 @@ from checker.case import Case, Missing, gather, path_of, quantity
 from checker.design.combustion import Burner
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
+from checker.quantities.room_uses import room_use
 
 NOT_BURNING = ("electric", "induction")
 SEALED = ("direct vent", "sealed")
@@ -69,11 +70,12 @@ def within_air_barrier(case: Case, place: "str | Room") -> bool | None:
     """Whether a place or room is inside the air barrier; None where that is not known."""
     house = case.design.house
     if isinstance(place, Room):
-        if place.use not in ("garage", "attic", "crawl space", "basement"):
+        use = room_use(case, place)
+        if use not in ("garage", "attic", "crawl space", "basement"):
             return None if place.conditioned is False else True
-        if place.conditioned and place.use != "garage":
+        if place.conditioned and use != "garage":
             return True
-        place = place.use
+        place = use
     if place in OUTSIDE:
         return False
     if place in INSIDE:

@@ -7,10 +7,10 @@ from checker.design.ducts import DuctSystem, Outlet
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
 from checker.design.hoods import Hood
-from checker.design.rooms import Room
 from checker.quantities.duct_scope import mover_or_none
-from checker.quantities.local_exhaust import WET_USES, room_use, rooms_exhausted
+from checker.quantities.local_exhaust import rooms_exhausted
 from checker.quantities.movers import Device
+from checker.quantities.room_uses import WET_USES, room_use
 from checker.quantities.whole_house import Running, running
 
 INTO_ROOM = ("supply register", "supply diffuser", "outdoor air outlet")

@@ -12,7 +12,7 @@ from checker.quantities.circuits import system_circuit
 from checker.quantities.duct_flow import run_flow, system_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, mover_of, tree
 from checker.quantities.duct_losses import fitting_items
-from checker.quantities.duct_ways import grilles_are_counted, sides_of, whole_flow_shares
+from checker.quantities.duct_ways import outlet_shares, sides_of, whole_flow_shares
 from checker.quantities.static_offer import offer
 from checker.sizes import equivalent_diameter
 
@@ -53,28 +53,25 @@ def available_bounds(case: Case, system: DuctSystem) -> Bounds:
     if unknown:
         raise Missing(*unknown)
     low, high = sum(share.low for share in shares), sum(share.high for share in shares)
-    usual: float = case.limit("outlet-drop")
-    for ends in outlet_drops(case, system):
-        low += min(ends, default=0.0)
-        high += max(ends, default=0.0 if grilles_are_counted(system) else usual)
+    for drops in outlet_drops(case, system):
+        low += min(drop[0] for drop in drops)
+        high += max(drop[1] for drop in drops)
+    if high == inf:
+        raise Missing(path_of(system, "losses"))
     offered = offer(case, mover, circuit.setting, flow)
     return offered.low - high, offered.high - low
 
 
-def outlet_drops(case: Case, system: DuctSystem) -> list[list[float]]:
-    """Stated drops of the outlets, by side of the mover, filters in grilles included."""
+def outlet_drops(case: Case, system: DuctSystem) -> list[list[Bounds]]:
+    """Drops of the outlets with the filters in them, by side of the mover that has any."""
     found = tree(case, system)
     sides: tuple[Side, Side] = ("supply", "return")
     result = []
     for side in sides:
         names = [name for branch in found.branches.values() if branch.side == side for name in branch.outlets]
-        outlets = [system.outlets[name] for name in names]
-        stated = [outlet.pressure_drop for outlet in outlets if outlet.pressure_drop is not None]
-        filters = [case.design.filters[outlet.filter] for outlet in outlets if outlet.filter is not None]
-        for filter_ in filters:
-            stated.append(float(case.get(filter_, "drop_clean")))
-        if outlets:
-            result.append(stated)
+        shares = [outlet_shares(case, system, name, loaded=False) for name in names]
+        if shares:
+            result.append([(sum(each.low for each in own), sum(each.high for each in own)) for own in shares])
     return result
 
 

@@ -4,6 +4,7 @@ from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, NotApplicable, quantity
 from checker.design.ducts import DuctSystem
+from checker.design.hoods import Hood
 from checker.physics.losses import Device, Part, Resistance
 from checker.physics.network import Edge, Node, solve_network
 from checker.physics.validity import NoSolution, OutOfRange
@@ -12,6 +13,7 @@ from checker.quantities.duct_flow import outlet_flow, run_flow
 from checker.quantities.duct_graph import Branch, Tree, mover_of, tree
 from checker.quantities.duct_losses import Item, duct_items
 from checker.quantities.duct_ways import grilles_are_counted
+from checker.quantities.static_budget import clean_budget
 from checker.quantities.static_offer import curve_of, fan_curve
 
 NEGLIGIBLE = 1e-3
@@ -84,10 +86,8 @@ def greatest_airflow(case: Case, circuit: Circuit) -> float:
 
     All losses are taken to grow with the square of the airflow, as they nearly do.
     """
-    from checker.quantities.static_budget import clean_budget
-
     mover = circuit.mover
-    curve = curve_of(mover, circuit.setting) if mover is not None and hasattr(mover, "curves") else None
+    curve = None if mover is None or isinstance(mover, Hood) else curve_of(mover, circuit.setting)
     if curve is None:
         raise NotApplicable("no fan curve is given")
     drawn = fan_curve(case, curve)
@@ -102,3 +102,12 @@ def greatest_airflow(case: Case, circuit: Circuit) -> float:
         else:
             low = middle
     return low
+
+
+@quantity("airflow")
+def airflow_at_best(case: Case, circuit: Circuit) -> float | None:
+    """The most air that a fan with a curve moves; None where it has none or its curve does not tell."""
+    try:
+        return greatest_airflow(case, circuit)
+    except (NotApplicable, CannotJudge):
+        return None

@@ -44,6 +44,11 @@ def exhausts(case: Case) -> list[Exhauster]:
     return [device for device in devices(case) if is_exhaust(device)]
 
 
+def ducted_hoods(case: Case) -> list[Hood]:
+    """Every hood that does not blow back into the room."""
+    return [hood for hood in case.design.hoods.values() if not hood.recirculating]
+
+
 @quantity()
 def ends(case: Case, device: Exhauster) -> tuple[End, ...]:
     """Where a device's exhaust ends, by its own `to`, by its ducts, or by what openings serve. Raises Missing."""

@@ -3,13 +3,12 @@
 from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
-from checker.design.equipment import Equipment
 from checker.design.fans import Fan
 from checker.design.rooms import Room
 from checker.quantities.airtightness import house_of
 from checker.quantities.distribution import deliveries, drawn_all_day, of_equipment, spaces
 from checker.quantities.duct_scope import mover_or_none
-from checker.quantities.local_exhaust import room_use, rooms_used_as
+from checker.quantities.room_uses import room_use, rooms_used_as
 from checker.quantities.whole_house import running
 
 DUCTED = ("air handler", "furnace", "slim duct unit", "packaged unit", "air conditioner")
@@ -77,7 +76,7 @@ def reach(case: Case, room: Room) -> Reach:
             return Reach(True, "outdoor air is led to it")
         if space & circulated(case, design):
             return Reach(True, "its air is mixed with that of other rooms")
-    drawn = drawn_all_day(case, design) if any(part.exhausts for part in running(case, design)) else frozenset()
+    drawn = drawn_all_day(case, design)
     if space & drawn:
         return Reach(True, "air is drawn through it all day")
     beyond = [design.rooms[name] for name in sorted(drawn)]
@@ -86,7 +85,9 @@ def reach(case: Case, room: Room) -> Reach:
     loose = [path_of(one, "door.to") for one in beyond if might_be_beyond(case, one)]
     if loose:
         raise Missing(*loose)
-    return behind_its_door(case, room) if not is_supplied(case, design) else Reach(False, "no outdoor air is led to it")
+    if is_supplied(case, design):
+        return Reach(False, "no outdoor air is led to it")
+    return behind_its_door(case, room)
 
 
 def leads_to(room: Room, space: frozenset[str]) -> bool:
@@ -102,9 +103,8 @@ def might_be_beyond(case: Case, room: Room) -> bool:
 
 def behind_its_door(case: Case, room: Room) -> Reach:
     """Whether fans elsewhere can draw air through a room's own cracks: a way must be left past its door."""
-    inlet = any(
-        opening.room == room.name and opening.kind == "outdoor air intake" for opening in case.design.openings.values()
-    )
+    own = [opening for opening in case.design.openings.values() if opening.room == room.name]
+    inlet = any(opening.kind == "outdoor air intake" for opening in own)
     if inlet or room.open_to:
         return Reach(True, "it is open to the house or has its own inlet")
     if room.door is None:
@@ -129,11 +129,5 @@ def short_circuit(case: Case, fan: Fan) -> str:
     elsewhere = [room.name for room in bedrooms(case) if room.name not in {name for space in fresh for name in space}]
     if len(fresh) != 1 or fresh != stale or not elsewhere or set(elsewhere) & circulated(case, design):
         return ""
-    space = min(fresh)
     shown = " and ".join(sorted({each.room for each in deliveries(case, design)}))
-    return f"outdoor air comes in at {shown} and all that exhausts all day draws from {'there' if len(space) == 1 else 'the same open space'}"
-
-
-def is_equipment_or_system(case: Case, name: str) -> bool:
-    """Whether a name is that of equipment or a duct system."""
-    return isinstance(case.design.equipment.get(name), Equipment) or name in case.design.ducts
+    return f"outdoor air comes in at {shown}, and all that exhausts all day draws from the same space"

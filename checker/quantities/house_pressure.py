@@ -47,6 +47,9 @@ INDOOR_WINTER = 294.26
 """K, 70 degF, where the design does not say (common practice)."""
 
 
+SLACK = 1e-9
+
+
 class HousePressure(NamedTuple):
     """House pressure in Pa, below outdoors negative; where `beyond` is set it lies further out than that."""
 
@@ -58,6 +61,11 @@ class HousePressure(NamedTuple):
     def inflow_at(self, drawn_down: float) -> float:
         """Flow into the house in m3/s where it stands this many Pa below outdoors."""
         return sum(path.flow(drawn_down) for path in self.paths)
+
+    def within(self, limit: float) -> bool:
+        """Whether the house stays within this many Pa of outdoors, by the flows at that pressure."""
+        ways = [path for path in self.paths if self.combination.net > 0 or not path.one_way]
+        return abs(self.combination.net) <= sum(path.flow(limit) for path in ways) * (1 + SLACK)
 
 
 def pressure_under(case: Case, node: object, combination: Combination) -> HousePressure:

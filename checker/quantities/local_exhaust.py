@@ -159,15 +159,16 @@ def local_exhaust(case: Case, room: Room) -> RoomExhaust:
 
 def runs_all_day(case: Case, room: Room, stated: float) -> bool:
     """Whether a flow that only the room states runs all the time; no flow needs no word."""
-    return bool(stated) and case.get(room, "exhaust_run") == "continuous"
+    return stated > 0 and bool(case.get(room, "exhaust_run") == "continuous")
 
 
 def draws_of(case: Case, device: Exhauster, room: Room) -> list[Draw]:
     """What one device takes from a room at each setting, or by its grille, or by the room's stated share."""
     points = [(point, system) for name, point, system in points_of(case, device) if name == room.name]
-    if points and all(point.airflow is not None for point, _ in points):
+    flows = [case.maybe(point, "airflow") for point, _ in points]
+    if points and None not in flows:
         first, system = points[0]
-        flow = sum(case.get(point, "airflow") for point, _ in points)
+        flow = sum(flows)
         return [Draw(device, first.path, flow, point_runs(case, device, system, room))]
     settings: dict[str, Setting] = case.get(device, "settings")
     if len(rooms_exhausted(case, device)) == 1:
@@ -186,8 +187,9 @@ def draws_of(case: Case, device: Exhauster, room: Room) -> list[Draw]:
 
 def point_runs(case: Case, device: Exhauster, system: DuctSystem | None, room: Room) -> bool:
     """Whether a grille's design flow runs all the time: by the system's setting, the device's, or the room's word."""
-    if room.exhaust_run is not None:
-        return bool(room.exhaust_run == "continuous")
+    word = case.maybe(room, "exhaust_run")
+    if word is not None:
+        return bool(word == "continuous")
     settings: dict[str, Setting] = case.get(device, "settings")
     if system is not None and system.setting in settings:
         return is_continuous(case, settings[str(system.setting)])

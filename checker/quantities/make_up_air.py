@@ -200,6 +200,11 @@ def make_up_area(case: Case, device: Exhauster | Dryer) -> float:
         return float(case.get(record.duct, "size").area)
     if opening is not None and opening.free_area is not None:
         return float(case.get(opening, "free_area"))
+    if record is None and not isinstance(device, Dryer):
+        fans = [one.device for one in make_up_fans(case, device)]
+        ducts = [fan.duct for fan in fans if isinstance(fan, Fan) and fan.duct is not None and fan.duct.size is not None]
+        if ducts:
+            return float(sum(case.get(duct, "size").area for duct in dict.fromkeys(ducts)))
     return float(case.get(wanted_record(case, device), "opening_area"))
 
 

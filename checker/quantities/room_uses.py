@@ -36,6 +36,23 @@ def rooms_used_as(case: Case, *uses: str, doubtful: bool = False) -> list[Room]:
     return found
 
 
+def baths(case: Case) -> list[Room]:
+    """Bathrooms and toilet rooms, and rooms that could be one. Raises Missing where no room is given."""
+    return asked_for(case, *BATH_USES)
+
+
+def kitchens(case: Case) -> list[Room]:
+    """Kitchens, and rooms that could be one. Raises Missing where no room is given."""
+    return asked_for(case, "kitchen")
+
+
+def asked_for(case: Case, *uses: str) -> list[Room]:
+    """Rooms of these uses and doubtful ones, which then are asked for their use."""
+    if not case.stated("rooms"):
+        raise Missing("rooms")
+    return rooms_used_as(case, *uses, doubtful=True)
+
+
 @quantity("volume", "stated; else floor area x ceiling height of the room or the house")
 def room_volume(case: Case, room: Room) -> float:
     """Volume of a room."""

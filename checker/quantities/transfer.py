@@ -6,7 +6,8 @@ from checker.design.ducts import Outlet
 from checker.design.rooms import Room
 from checker.physics.transfer import closed_door_pressure, undercut_area
 from checker.quantities.duct_flow import outlet_flow, run_flow
-from checker.quantities.local_exhaust import local_exhaust, room_use
+from checker.quantities.local_exhaust import local_exhaust
+from checker.quantities.room_uses import room_use
 
 SUPPLY_KINDS = ("supply register", "supply diffuser", "outdoor air outlet")
 RETURN_KINDS = ("return grille", "filter grille")

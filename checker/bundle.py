@@ -1,0 +1,104 @@
+"""All our compiled modules in one file, so that hundreds of short modules cost little to start.
+
+The file lies where Python keeps compiled code (`__pycache__`) and is used only while every source file has the
+time and size it was made from. Where it cannot be written, Python imports module by module as usual.
+"""
+
+import marshal
+import os
+import sys
+from importlib.machinery import ModuleSpec
+from types import CodeType, ModuleType
+
+ROOT = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
+PACKAGES = ("checker", "rules")
+Stamp = list[tuple[str, int, int]]
+
+
+class Bundle:
+    """Finds and runs modules from the bundle."""
+
+    def __init__(self, codes: dict[str, tuple[str, bytes]]) -> None:
+        self.codes = codes
+
+    def find_spec(self, name: str, path: object = None, target: object = None) -> ModuleSpec | None:
+        """The spec of one of our modules; None for any other."""
+        found = self.codes.get(name)
+        if found is None:
+            return None
+        file = os.path.join(ROOT, found[0])
+        package = file.endswith("__init__.py")
+        spec = ModuleSpec(name, self, origin=file, is_package=package)  # type: ignore[arg-type]
+        spec.has_location = True
+        if package:
+            spec.submodule_search_locations = [os.path.dirname(file)]
+        return spec
+
+    def create_module(self, spec: ModuleSpec) -> None:
+        """Python makes the module as usual."""
+
+    def exec_module(self, module: ModuleType) -> None:
+        """Run the module's code."""
+        exec(marshal.loads(self.codes[module.__name__][1]), module.__dict__)
+
+
+def use() -> None:
+    """Import our modules from the bundle from now on; make it first if it is absent or stale."""
+    if sys.dont_write_bytecode:
+        return
+    folder = os.path.join(ROOT, "checker", "__pycache__")
+    path = os.path.join(folder, f"bundle.{sys.implementation.cache_tag}")
+    stamp = stamp_of(ROOT)
+    codes = read(path, stamp)
+    if codes is None:
+        codes = compiled(stamp)
+        write(folder, path, stamp, codes)
+    sys.meta_path.insert(0, Bundle(codes))
+
+
+def stamp_of(root: str) -> Stamp:
+    """Path, time and size of every source file."""
+    stamp: Stamp = []
+    folders = [os.path.join(root, package) for package in PACKAGES]
+    while folders:
+        with os.scandir(folders.pop()) as entries:
+            for entry in entries:
+                if entry.name.endswith(".py"):
+                    facts = entry.stat()
+                    stamp.append((entry.path[len(root) + 1 :], facts.st_mtime_ns, facts.st_size))
+                elif entry.is_dir() and entry.name.isidentifier() and not entry.name.startswith("__"):
+                    folders.append(entry.path)
+    return sorted(stamp)
+
+
+def read(path: str, stamp: Stamp) -> dict[str, tuple[str, bytes]] | None:
+    """The codes of a bundle that was made from these sources; None if there is none."""
+    try:
+        with open(path, "rb") as file:
+            made_from, codes = marshal.load(file)
+    except (OSError, ValueError, EOFError, TypeError):
+        return None
+    return codes if made_from == stamp else None
+
+
+def compiled(stamp: Stamp) -> dict[str, tuple[str, bytes]]:
+    """Every module's code, by module name."""
+    codes = {}
+    for file, _, _ in stamp:
+        name = file.removesuffix(".py").replace(os.sep, ".").removesuffix(".__init__")
+        with open(os.path.join(ROOT, file), "rb") as source:
+            code: CodeType = compile(source.read(), os.path.join(ROOT, file), "exec", dont_inherit=True)
+        codes[name] = (file, marshal.dumps(code))
+    return codes
+
+
+def write(folder: str, path: str, stamp: Stamp, codes: dict[str, tuple[str, bytes]]) -> None:
+    """Write the bundle beside and put it in place at once; a folder that can't be written is no fault."""
+    beside = f"{path}.{os.getpid()}"
+    try:
+        os.makedirs(folder, exist_ok=True)
+        with open(beside, "wb") as file:
+            marshal.dump((stamp, codes), file)
+        os.replace(beside, path)
+    except OSError:
+        return

@@ -1,0 +1,1 @@
+"""Ducts: static pressure, friction, velocity, outlets, balancing, construction, insulation, leakage and returns."""

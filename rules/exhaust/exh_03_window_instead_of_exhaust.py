@@ -1,0 +1,44 @@
+"""A bath or kitchen has no exhaust and relies on its window.
+
+Windows stay shut in winter, which is when a bath steams most and a kitchen is used most. The code may accept the
+window; the walls, the people and ASHRAE 62.2 do not.
+
+The usual cause is an old layout that is kept, or a hood that blows back into the room. Add a quiet fan to
+outdoors, or let a recovery unit take its air from this room.
+"""
+
+from checker.case import Case, NotApplicable
+from checker.design.rooms import Room
+from checker.quantities.local_exhaust import RoomExhaust, local_exhaust
+from checker.quantities.room_uses import asked_for, room_use
+from checker.rule import Finding, Meets, Num, Rule
+
+
+def baths_and_kitchens(case: Case) -> list[Room]:
+    """Bathrooms and kitchens; toilet rooms make little steam."""
+    return asked_for(case, "bathroom", "kitchen")
+
+
+def steams(case: Case, room: Room) -> bool:
+    """It is neither a bathroom nor a kitchen."""
+    return room_use(case, room) in ("bathroom", "kitchen")
+
+
+def check(room: Room, exhaust: RoomExhaust) -> Meets | Finding:
+    """Whether anything exhausts the room."""
+    if exhaust.present:
+        return Meets()
+    if room.window is None and room.use != "kitchen" and room.name != "kitchen":
+        raise NotApplicable("it has no window to rely on; another rule asks for its exhaust")
+    return Finding(
+        "nothing takes air from {name} to outdoors; a window alone stays shut when it is cold",
+        help="add an exhaust fan or hood to outdoors, or let a recovery unit draw from this room",
+        numbers={"name": Num(room.name)},
+    )
+
+
+RULE = Rule(
+    code="EXH-03", name="window-instead-of-exhaust", severity="caution", since="0.1",
+    over=baths_and_kitchens, when=steams, needs=(local_exhaust,), cites=("wet-room-exhaust",), check=check,
+    nothing="the design names no bath or kitchen",
+)  # fmt: skip
