@@ -87,6 +87,22 @@ def main(arguments: list[str] | None = None) -> int:
         return 0
     except KeyboardInterrupt:
         return 130
+    except Exception as fault:
+        return broken(fault)
+
+
+def broken(fault: Exception) -> int:
+    """Say what broke, and where, in a line that can be reported; the status is that of a run that did not judge."""
+    if isinstance(fault, OSError):
+        sys.stderr.write(f"airtally: {fault}\n")
+        return 2
+    frame = fault.__traceback__
+    while frame is not None and frame.tb_next is not None:
+        frame = frame.tb_next
+    where = f" at {os.path.basename(frame.tb_frame.f_code.co_filename)}:{frame.tb_lineno}" if frame else ""
+    said = f"airtally: {type(fault).__name__}: {fault}{where}; this is a fault of airtally, please report it\n"
+    sys.stderr.write(said)
+    return 2
 
 
 def run(options: argparse.Namespace) -> int:
@@ -96,10 +112,12 @@ def run(options: argparse.Namespace) -> int:
     if options.command == "worksheet":
         return worksheet(options)
     if options.command == "explain":
-        from checker.outputs.page import explain
+        from checker.outputs.page import explain, unknown
 
         text = explain(options.topic)
-        put(text, sys.stdout if text else sys.stderr)
+        if not text:
+            stop(unknown(options.topic))
+        put(text, sys.stdout)
         return 0
     from checker.outputs.catalogue import catalogue
 
@@ -143,9 +161,10 @@ def worksheet(options: argparse.Namespace) -> int:
     from checker.run import check_reading
 
     chosen = rules(selection(options))
-    checked = check_reading(read_all(options)[0], chosen, today(), tracing=True)
-    put(report(checked, options.units), sys.stdout)
-    return 2 if checked.unreadable else 0
+    day = today()
+    checked = [check_reading(reading, chosen, day, tracing=True) for reading in read_all(options)]
+    put("\n".join(report(each, options.units) for each in checked), sys.stdout)
+    return 2 if any(each.unreadable for each in checked) else 0
 
 
 def read_all(options: argparse.Namespace) -> list["Reading"]:  # type: ignore[name-defined]  # noqa: F821
@@ -218,7 +237,7 @@ def today() -> str:
 def put(text: str, stream: "TextIO") -> None:  # type: ignore[name-defined]  # noqa: F821
     """Write text as UTF-8, whatever the terminal's encoding is."""
     stream.flush()
-    stream.buffer.write(text.encode("utf-8"))
+    stream.buffer.write(text.encode("utf-8", "backslashreplace"))
     stream.flush()
 
 

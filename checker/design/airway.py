@@ -70,6 +70,11 @@ Turn = Annotated[
         mitered="mitred | 4 in radius mitered", smooth="long radius", tight="short radius | standard",
     ),
 ]  # fmt: skip
+InsulationKind = Annotated[
+    str,
+    Choice("wrap", "board", "liner", "spray foam", wrap="duct wrap | blanket", board="rigid board",
+           spray_foam="spf | polyurethane foam | foam"),
+]  # fmt: skip
 Basis = Annotated[
     str,
     Choice("table", "maker", "measured", "engineered", maker="maker's design | manufacturer | by maker",
@@ -89,6 +94,10 @@ class Airway(Node):
     thickness: Length | None = said("sheet thickness", "0.0157 in")
     location: list[Where] = listed("where it runs; rooms or attic, crawl space, garage, chase ...", "attic")
     insulation: Resistance | None = said("insulation on the duct, or `none`", "R-8")
+    insulation_kind: InsulationKind | None = said("what the insulation is", "wrap")
+    insulation_outboard: Resistance | None = said(
+        "insulation of the wall or floor between a duct in it and the unconditioned side", "R-10"
+    )
     vapor_jacket: Flag | None = said("whether a vapor retarder covers the insulation", True)
     jacket_permeance: Permeance | None = said("permeance of the jacket", "0.05 perm")
     slope: Slope | None = said("fall toward the outdoors", "1/4 in/ft")
@@ -98,6 +107,7 @@ class Airway(Node):
     sealed: Plain | None = said(
         "how joints are sealed: mastic, tape, gasket; `none` if they are not", "mastic"
     )
+    sealant_listing: Plain | None = said("marking of the tape or mastic on its joints", "UL 181B-M")
     joints: Plain | None = said("how joints are fastened", "three screws")
     screw_intrusion: Length | None = said("how far fasteners reach into the duct", "1/8 in")
     listing: Plain | None = said("listing of factory-made duct", "UL 181")
@@ -112,6 +122,10 @@ class Airway(Node):
     insulation_over: Resistance | None = said("ceiling insulation over a buried duct", "R-19")
     insulation_under: Resistance | None = said("ceiling insulation under a buried duct", "R-11")
     earth_clearance: Length | None = said("distance to the earth", "6 in")
+    encasement: Length | None = said("thickness of concrete all around an underground duct", "2 in")
+    corrosion_protected: Flag | None = said(
+        "whether an underground metal duct is coated or otherwise protected from corrosion", True
+    )
     framing_edge: Length | None = said("distance from the duct to the face of the framing", "1 1/2 in")
     nail_plates: Flag | None = said("whether steel plates protect it where it is near the framing face", True)
     cavity_depth: Length | None = said("clear depth of the wall or joist cavity it runs in", "3 1/2 in")

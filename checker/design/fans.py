@@ -129,6 +129,9 @@ class Recovery(Node):
     apparent: Share | None = said("apparent sensible effectiveness (ASE)", "80 %")
     moisture: Share | None = said("moisture (latent) recovery", "45 %")
     at: Temperature | None = said("outdoor temperature of the figures", "32 degF")
+    both_sides_filtered: Flag | None = said(
+        "whether incoming and outgoing air both pass a filter before the core", True
+    )
     frost_control: Plain | None = said("how it keeps from freezing", "recirculating defrost")
 
 
@@ -153,6 +156,7 @@ class Control(Node):
     override: Flag | None = said("whether people can override it by hand", True)
     label: Plain | None = said("text or symbol on the control, or `none`", "WHOLE-HOUSE VENTILATION")
     location: Plain | None = said("where the control is", "hall")
+    accessible: Flag | None = said("whether people can readily reach it", True)
     delay: Annotated[float, Number(0)] | None = said("longest delay-off setting in minutes", 20)
     shortest_delay: Annotated[float, Number(0)] | None = said("shortest delay-off setting in minutes", 10)
     humidity_low: Humidity | None = said("lowest humidity set point", "50 %")

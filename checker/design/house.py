@@ -15,6 +15,7 @@ from checker.design.fields import (
     Plain,
     Share,
     Temperature,
+    UValue,
     Volume,
     record,
     said,
@@ -90,5 +91,6 @@ class House(Node):
     attic: Attic | None = said("what the attic is", "vented")
     crawl_space: Crawl | None = said("what the crawl space is", "none")
     indoor: Indoor | None = said("indoor air that the design assumes")
+    glazing_u: UValue | None = said("U-value of the weakest window glass", "U-0.28")
     dwelling_units: Count | None = said("dwelling units in the building", 1)
     notes: Plain | None = said("anything a reader should know; no rule reads it")

@@ -105,6 +105,7 @@ class Opening(Node):
     damper: DamperKind | None = said("what closes it when idle", "gravity")
     operable: Flag | None = said("whether a window opens", True)
     combination_listed: Flag | None = said("factory-built combined terminal, listed for the purpose", False)
+    drawing_note: Plain | None = said("sheet and note that show its listing or the official's consent", "M-101 note 7")
     faces_walkway: Flag | None = said("whether it blows onto a walkway", False)
     room: Annotated[str, Reference("rooms")] | None = said("room that a window or door belongs to", "kitchen")
     pressure_drop: Pressure | None = said(

@@ -1,5 +1,7 @@
 """Pages on the design file: its sections, their keys, the words and units they take."""
 
+from collections.abc import Iterable
+
 from checker.design import NOT_READ_YET, Design
 from checker.design.fields import Choice, Kind, Node, Number, Quantity, Reference, Whole, fold
 from checker.design.shape import Field, Shape, fields_of
@@ -14,6 +16,7 @@ COMPULSORY = {
     "project": "`title`",
     "accepted": "`rule`, `path`, `reason` and `by`",
 }
+AIRTIGHTNESS = ("ach50", "leakage_50", "flow50_per_floor", "flow50_per_envelope")  # four ways to state one fact
 INTRODUCTION = (
     "A design file is YAML. It says as much as is decided: every key may be absent, and any value may be `tbd` "
     "(to be decided). Quantities carry their unit in the text, such as `80 cfm`. Where a section does not "
@@ -62,7 +65,7 @@ def format_page(topic: str) -> list[str]:
             field = fields[part]
             section = record_of(field.shape)
             path.append(part)
-        elif field is None or field.shape.form not in ("map", "list") or path[-1] == "*":
+        elif field is None or field.shape.form not in ("map", "list") or path[-1] == "*" or misspelled(part, fields):
             return []
         else:
             path.append("*")
@@ -71,6 +74,13 @@ def format_page(topic: str) -> list[str]:
     assert field is not None
     named = ".".join(part for part in path if part != "*")
     return section_page(named, field, section) if section is not None else key_page(named, field)
+
+
+def misspelled(part: str, fields: Iterable[str]) -> bool:
+    """Whether a part of a path looks like one of the keys rather than the name of a thing."""
+    from difflib import get_close_matches
+
+    return not part or bool(get_close_matches(part, list(fields), cutoff=0.8))
 
 
 def design_page() -> list[str]:
@@ -193,10 +203,15 @@ def units_page() -> list[str]:
         "A quantity is a number and a unit. Spellings of units, by kind of quantity (capital letters do not "
         "matter where they cannot be mistaken):"
     )
+    seen: dict[tuple[str, ...], str] = {}
     for name, dimension in DIMENSIONS.items():
-        spelled = TABLE.get(name, {})
+        if name in AIRTIGHTNESS:
+            continue
+        spelled = [unit for each in (AIRTIGHTNESS if name == "airtightness" else [name]) for unit in TABLE[each]]
         keys = {unit_key(unit): unit for unit in reversed(spelled)}
-        own = [unit for unit in spelled if keys[unit_key(unit)] == unit]
-        lines += ["", *wrapped(f"{name.replace('_', ' ')}: {dimension.noun} such as `{dimension.example}`")]
-        lines += wrapped(quoted_list(own), "  ", "  ")
+        own = tuple(unit for unit in spelled if keys[unit_key(unit)] == unit)
+        plain = name.replace("_", " ")
+        lines += ["", *wrapped(f"{plain}: {dimension.noun} such as `{dimension.example}`")]
+        same = seen.setdefault(own, plain)
+        lines += wrapped(quoted_list(own) if same == plain else f"the units of {same}", "  ", "  ")
     return lines

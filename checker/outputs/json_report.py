@@ -8,7 +8,7 @@ from checker import __version__
 from checker.outputs.numbers import filled, text_of
 from checker.rule import Num, Outcome
 from checker.run import Checked, unlocks
-from checker.units import DIMENSIONS, shown
+from checker.units import DIMENSIONS, Airtightness, shown
 
 FORMAT_VERSION = 1
 MOST_FILE_FAULTS = 1000
@@ -74,10 +74,10 @@ def outcome(said: Outcome, system: str) -> dict[str, Any]:
 def number(value: Num, system: str) -> dict[str, Any]:
     """A number in the reader's unit, with its text; null where it is no finite number or word."""
     amount, unit = value.value, ""
-    if value.dimension in DIMENSIONS:
+    if value.dimension in DIMENSIONS and isinstance(amount, (int, float, Airtightness)):
         amount, unit = shown(value.value, value.dimension, system)
     if isinstance(amount, float) and not isfinite(amount):
         amount = None
-    elif not isinstance(amount, (int, float, str)):
-        amount = str(amount)
+    elif amount is not None and not isinstance(amount, (int, float, str)):
+        amount = text_of(value, system)
     return {"value": amount, "unit": unit, "text": text_of(value, system)}

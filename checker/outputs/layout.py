@@ -34,8 +34,8 @@ def wrapped(text: str, first: str = "", rest: str | None = None, columns: int = 
         if not word:
             continue
         wide = width(word)
-        if not empty and used + 1 + wide > columns:
-            lines.append(line)
+        if used + (0 if empty else 1) + wide > columns and (not empty or width(rest) < used):
+            lines.append(line.rstrip())
             line, used, empty = rest, width(rest), True
         line += word if empty else f" {word}"
         used += wide if empty else wide + 1

@@ -4,18 +4,24 @@ import re
 from collections.abc import Mapping
 
 from checker.rule import Num
-from checker.units import DIMENSIONS, show
+from checker.sizes import Size, show_size
+from checker.units import DIMENSIONS, Airtightness, show
 
 SLOT = re.compile(r"\{([a-z][a-z0-9_]*)\}")
 
 
 def text_of(number: Num, system: str) -> str:
     """A number as text: with its unit, or a word as it is."""
-    if number.dimension in DIMENSIONS:
-        return show(number.value, number.dimension, system)
-    if isinstance(number.value, float):
-        return f"{number.value:.4g}"
-    return str(number.value)
+    value = number.value
+    if isinstance(value, Size):
+        return show_size(value, system)
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if isinstance(value, Airtightness) or (number.dimension in DIMENSIONS and value is not None):
+        return show(value, number.dimension, system)
+    if isinstance(value, float):
+        return f"{value:.4g}" if abs(value) < 1e4 else f"{value:.0f}"
+    return "none" if value is None else str(value)
 
 
 def filled(message: str, numbers: Mapping[str, Num], system: str) -> str:

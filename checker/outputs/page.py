@@ -9,7 +9,7 @@ from checker.codebook import EDITIONS, STANDARDS, Entry, converted, spoken
 from checker.faults import CODES, FAULTS
 from checker.outputs.layout import columned, wrapped
 from checker.outputs.numbers import text_of
-from checker.outputs.rule_facts import keys_of, page_of
+from checker.outputs.rule_facts import keys_of, page_of, worked_by
 from checker.outputs.summary import DEFERS
 from checker.rule import AREAS, Num, Rule
 from checker.run import fault_rule
@@ -33,7 +33,8 @@ def explain(topic: str) -> str:
     elif word.upper() in AREAS:
         lines = area_page(word.upper())
     elif word in ENTRIES:
-        lines = [*wrapped(word), "", *requirement(word, ENTRIES[word]), "", *used_by(word), "", REMINDER]
+        entry = ENTRIES[word]
+        lines = [word, "", *wrapped(entry.says), *facts(entry), "", *used_by(word), "", REMINDER]
     else:
         lines = format_page(word)
     return "\n".join(lines) + "\n" if lines else ""
@@ -47,7 +48,10 @@ def unknown(topic: str) -> str:
 
     rules = [name for code, name in rule_names() for name in (code, name)]
     known = [*rules, *topics(), *ENTRIES, *CODES, *FAULTS]
-    return f"nothing is called `{topic}`: {nearest(topic.lower(), known, 'topics', 6)}"
+    near = nearest(topic.lower(), known, "topics")
+    if near.startswith("the topics are"):
+        near = "`airtally catalogue` lists the rules, `airtally explain design` the sections of the file"
+    return f"nothing is called `{topic}`: {near}"
 
 
 def rule_names() -> list[tuple[str, str]]:
@@ -89,24 +93,30 @@ def rule_page(rule: Rule, entries: Mapping[str, Entry]) -> list[str]:
 def reads(need: Any) -> list[str]:
     """A quantity that a rule reads, with how it is worked out."""
     name = need.name.replace("_", " ")
-    how = need.formula or (need.function.__doc__ or "").strip().partition("\n")[0].rstrip(".")
+    how = worked_by(need)
     kind = f" ({DIMENSIONS[need.dimension].noun})" if need.dimension in DIMENSIONS else ""
     source = f"; {need.source}" if need.source else ""
     return wrapped(f"{name}{kind}{': ' if how else ''}{how}{source}", "  ", "      ")
 
 
 def requirement(key: str, entry: Entry) -> list[str]:
-    """A requirement of the codebook: what it says, limits, sections, all editions side by side."""
-    lines = wrapped(f"{key}: {entry.says}", "  ", "      ")
-    editions = [each for each in (*EDITIONS, *STANDARDS) if each in covered(entry)]
-    if editions:
-        whole = STANDARDS if editions[0] in STANDARDS else EDITIONS
-        section, limit = entry.section, entry.limit
-        rows = [["", *(spoken(each) for each in whole)]]
-        rows.append(["section", *(cell(section, each) for each in whole)])
-        if by_edition(limit):
-            rows.append(["limit", *(limit_text(limit[each], entry.of) if each in limit else "-" for each in whole)])
-        lines += columned(rows, "      ", 200)
+    """A requirement of the codebook: what it says, its sections and limits in all editions, its basis."""
+    return [*wrapped(f"{key}: {entry.says}", "  ", "      "), *facts(entry)]
+
+
+def facts(entry: Entry) -> list[str]:
+    """Sections and limits of a requirement by edition, or once where no edition counts."""
+    lines: list[str] = []
+    named = covered(entry)
+    if named:
+        whole = STANDARDS if named & set(STANDARDS) else EDITIONS
+        rows = [["edition", "section", "limit"] if by_edition(entry.limit) else ["edition", "section"]]
+        for edition in whole:
+            row = [spoken(edition), cell(entry.section, edition)]
+            if by_edition(entry.limit):
+                row.append(limit_text(entry.limit[edition], entry.of) if edition in entry.limit else "-")
+            rows.append(row)
+        lines += columned(rows, "      ", 100)
     elif entry.section and entry.section != entry.basis:
         lines += wrapped(str(entry.section), "      section: ")
     if entry.limit is not None and not by_edition(entry.limit):
@@ -134,16 +144,26 @@ def cell(section: Any, edition: str) -> str:
 def limit_lines(entry: Entry) -> list[str]:
     """A limit that holds for all editions."""
     if entry.of == "table" and isinstance(entry.limit, dict):
-        lines = ["      table:"]
-        for key, value in entry.limit.items():
-            lines += wrapped(flat(value), f"        {key}: ", "            ")
-        return lines
+        return ["      table:", *table_lines(entry.limit, "        ")]
     text = flat(entry.limit) if entry.of in ("table", "text") else limit_text(entry.limit, entry.of)
     return wrapped(text, "      limit: ")
 
 
+def table_lines(table: Mapping[str, Any], indent: str) -> list[str]:
+    """A table as indented lines."""
+    lines: list[str] = []
+    for key, value in table.items():
+        if isinstance(value, dict):
+            lines += [f"{indent}{key}:", *table_lines(value, f"{indent}  ")]
+        else:
+            lines += wrapped(flat(value), f"{indent}{key}: ", f"{indent}    ")
+    return lines
+
+
 def limit_text(limit: Any, of: str) -> str:
     """A limit in trade and metric units."""
+    if limit is None:
+        return "none"
     if isinstance(limit, list):
         return ", ".join(limit_text(each, of) for each in limit)
     if of not in DIMENSIONS:

@@ -1,8 +1,11 @@
 """What is known of a rule without a design: its page, its basis, its sections by edition."""
 
+import re
 import sys
 from collections.abc import Mapping
+from typing import Any
 
+from checker.case import Worked
 from checker.codebook import Entry
 from checker.faults import FAULTS
 from checker.rule import Rule
@@ -10,6 +13,7 @@ from checker.run import fault_rule
 
 OF_THE_FORMAT = "format of design files"
 UNWRITTEN = "common practice"
+RAISES = re.compile(r"\s*\bRaises\b.*")
 
 
 def page_of(rule: Rule) -> tuple[str, list[str]]:
@@ -50,3 +54,9 @@ def sections_of(rule: Rule, entries: Mapping[str, Entry]) -> dict[str, str]:
 def file_rules() -> list[Rule]:
     """The kinds of fault of a design file, as rules."""
     return [fault_rule(code) for code in FAULTS]
+
+
+def worked_by(quantity: Worked[Any, Any]) -> str:
+    """How a quantity is worked out: its formula, else what its docstring says of the value."""
+    text = quantity.formula or (quantity.function.__doc__ or "").strip().partition("\n")[0]
+    return RAISES.sub("", text).rstrip(".")

@@ -2,8 +2,10 @@
 
 
 from checker.case import GIVEN, Case, Evaluation, Missing, Read
-from checker.outputs.layout import clean, counted, wrapped
+from checker.design.fields import Node
+from checker.outputs.layout import clean, wrapped
 from checker.outputs.numbers import filled, text_of
+from checker.outputs.rule_facts import worked_by
 from checker.outputs.summary import DEFERS
 from checker.outputs.worksheet_values import record_lines, value_text
 from checker.rule import AREAS, Outcome
@@ -43,7 +45,7 @@ def head(checked: Checked) -> list[str]:
                        columns=COLUMNS), ""]  # fmt: skip
     faults = [outcome for outcome in checked.outcomes if outcome.rule.area == "FILE"]
     if faults:
-        lines += [f"The file has {counted(len(faults), 'fault')}; what they touch is left out here:"]
+        lines += ["Faults of the file; what they touch is left out here:"]
         for fault in sorted(faults, key=order)[:10]:
             lines += wrapped(f"line {fault.place[0]}: {fault.message} [{fault.rule.code}]", "  ", "    ", COLUMNS)
         lines += [*([f"  and {len(faults) - 10} more"] if len(faults) > 10 else []), ""]
@@ -87,7 +89,8 @@ class Sheet:
     def entry(self, outcome: Outcome) -> list[str]:
         """One check: its steps, what it took, its limits, its conclusion."""
         word = f"{outcome.outcome}, accepted" if outcome.accepted else outcome.outcome
-        lines = [f"{heading(outcome)} {word}"]
+        code, _, where = f"{heading(outcome)} {word}".partition("  ")
+        lines = wrapped(where, f"{code}  ", "    ", COLUMNS)
         evaluation = self.evaluation(outcome)
         if evaluation is not None:
             known = set(self.steps)
@@ -120,8 +123,7 @@ class Sheet:
         self.steps[id(evaluation)] = self.count
         lines += wrapped(self.named(evaluation), "  ", "      ", COLUMNS)
         quantity = evaluation.quantity
-        formula = quantity.formula or (quantity.function.__doc__ or "").strip().partition("\n")[0]
-        if formula:
+        if formula := worked_by(quantity):
             lines += wrapped(formula, "      formula  ", columns=COLUMNS)
         for asked in evaluation.asked:
             if asked.quantity.source != GIVEN:
@@ -153,8 +155,8 @@ class Sheet:
         done: set[tuple[str, str]] = set()
         for read in reads:
             key = (read.path, read.label)
-            if key in done:
-                continue
+            if key in done or (isinstance(read.value, Node) and read.value.path == read.path):
+                continue  # a block is only the way to its values
             done.add(key)
             if read.path.startswith("codebook: "):
                 lines += self.limit(read, indent)

@@ -24,7 +24,7 @@ def value_text(value: Any, dimension: str, system: str) -> str:
     if isinstance(value, Size):
         return show_size(value, system)
     if isinstance(value, Node):
-        return str(value.path) or "the design"
+        return str(value.name or value.path) or "the design"
     if isinstance(value, (int, float)):
         return number_text(value, dimension, system)
     if isinstance(value, str):
@@ -33,6 +33,8 @@ def value_text(value: Any, dimension: str, system: str) -> str:
         parts = [value_text(each, dimension, system) for each in value]
         return ", ".join(parts) if parts and all(parts) else "" if parts else "none"
     if isinstance(value, dict) and not any(record(each) for each in value.values()):
+        if any(isinstance(each, Node) for each in value.values()):
+            return ", ".join(value)
         return ", ".join(f"{key}: {value_text(each, '', system)}" for key, each in value.items()) or "none"
     return ""
 

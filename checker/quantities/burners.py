@@ -56,11 +56,9 @@ def is_inside(case: Case, burner: Burner) -> bool:
     stated = case.maybe(burner, "inside_air_barrier")
     if stated is not None:
         return bool(stated)
-    if burner.location is None:
-        raise Missing(path_of(burner, "inside_air_barrier"))
-    place = str(case.get(burner, "location"))
-    room = case.design.rooms.get(place)
-    inside = within_air_barrier(case, place if room is None else room)
+    place = case.maybe(burner, "location")
+    room = case.design.rooms.get(str(place))
+    inside = within_air_barrier(case, str(place) if room is None else room)
     if inside is None:
         raise Missing(path_of(burner, "inside_air_barrier"))
     return inside
@@ -119,6 +117,15 @@ def burners_in_question(case: Case, design: object) -> list[str]:
 def cooking_with_flame(case: Case) -> list[Hood]:
     """Hoods over a cooking appliance that burns something."""
     return [hood for hood in case.design.hoods.values() if hood.cooking is not None and hood.cooking.fuel in FUELS]
+
+
+def unvented_heaters(case: Case) -> list[Burner]:
+    """Burners inside that leave their gases in the room, ranges and dryers apart. Raises Missing."""
+    return [
+        burner
+        for burner in burners_inside(case, case.design)
+        if burner.kind not in ("range", "dryer") and draft(case, burner) == "unvented"
+    ]
 
 
 @quantity()

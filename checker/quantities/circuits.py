@@ -95,7 +95,7 @@ def circuit_flow(case: Case, circuit: Circuit) -> float:
         mover_of(case, circuit.system)
         return system_flow(case, circuit.system)
     if circuit.setting is None:
-        raise Missing(path_of(circuit.mover, "settings"))
+        raise Missing(path_of(circuit.mover, "airflow" if isinstance(circuit.mover, Equipment) else "settings"))
     if isinstance(circuit.mover, Fan) and circuit.mover.role == "recovery":
         return exhaust_flow(case, circuit.setting) if circuit.outgoing else supply_flow(case, circuit.setting)
     return airflow(case, circuit.setting)

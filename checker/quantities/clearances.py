@@ -89,6 +89,28 @@ def neighbours(
     return found
 
 
+def that_open(case: Case, opening: Opening, around: Sequence[Neighbour]) -> list[Neighbour]:
+    """Without the windows that do not open; those of which it is not said are unsure."""
+    counted = []
+    for each in around:
+        window = each.opening
+        if window is None or each.unsure or kind_or_none(case, window) != "window":
+            counted.append(each)
+            continue
+        opens = stated(case, window, "operable")
+        if opens is None:
+            counted.append(neighbour(case, opening, window, (f"{window.path}.operable",)))
+        elif opens:
+            counted.append(each)
+    return counted
+
+
+def unseen_windows(case: Case, opening: Opening) -> list[str]:
+    """The path that would say how far windows are, where the file speaks of no window or door at all."""
+    shown = spoken_of(case, opening, frozenset({"window", "door"}))
+    return [] if shown else [asked_for(case, opening, "window")]
+
+
 def spoken_of(case: Case, opening: Opening, kinds: frozenset[str]) -> bool:
     """Whether the design shows or states anything of these kinds about an opening."""
     drawn = any(kind_or_none(case, other) in kinds for other in case.design.openings.values())

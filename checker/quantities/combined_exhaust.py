@@ -3,10 +3,10 @@
 from itertools import product
 from typing import NamedTuple
 
-from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Fan
 from checker.design.hoods import Dryer, Hood
-from checker.quantities.local_exhaust import local_exhaust
+from checker.quantities.local_exhaust import local_exhaust, rooms_exhausted
 from checker.quantities.make_up_air import (
     interlocked,
     is_for_cooling,
@@ -19,6 +19,7 @@ from checker.quantities.modes import MOST_COMBINATIONS, allowed, linked
 from checker.quantities.movers import Stream, streams
 
 NAMED = 4
+NOTHING = 1e-9
 
 
 class Moving(NamedTuple):
@@ -31,6 +32,7 @@ class Moving(NamedTuple):
     continuous: bool
     may_stop: bool
     stream: Stream | None
+    unsure: str = ""
 
 
 class Combination(NamedTuple):
@@ -46,7 +48,8 @@ class Combination(NamedTuple):
     @property
     def name(self) -> str:
         """What runs, in words."""
-        labels = [one.label for one in sorted(self.running, key=lambda one: (-abs(one.net), one.label))]
+        moved = [one for one in self.running if abs(one.net) > NOTHING]
+        labels = [one.label for one in sorted(moved, key=lambda one: (-abs(one.net), one.label))]
         more = f" + {len(labels) - NAMED} more" if len(labels) > NAMED else ""
         return " + ".join(labels[:NAMED]) + more if labels else "nothing"
 
@@ -85,23 +88,46 @@ def passes_by_damper(device: Hood | Fan | Dryer) -> bool:
 
 
 def exhaust_of_rooms(case: Case) -> list[Moving]:
-    """Exhaust that rooms state and that belongs to no device of the file."""
-    found = []
-    for room in case.design.rooms.values():
-        if not room.exhaust:
-            continue
+    """Exhaust that rooms state and that belongs to no device of the file; `unsure` where nobody says how it runs."""
+    found: list[Moving] = []
+    rooms = [room for room in case.design.rooms.values() if room.exhaust]
+    if not rooms or any(not knows_rooms(case, fan) for fan in case.design.fans.values()):
+        return found
+    for room in rooms:
+        label = f"exhaust of {room.name}"
         try:
-            draws = [draw for draw in local_exhaust(case, room).draws if draw.device is None]
-        except Missing:
+            draws = local_exhaust(case, room).draws
+        except Missing as gap:
+            unsure = path_of(room, "exhaust_run")
+            if gap.paths == (unsure,):
+                flow = float(case.get(room, "exhaust"))
+                found.append(Moving(label, path_of(room, "exhaust"), flow, False, False, None, unsure))
             continue
-        found += [Moving(f"exhaust of {room.name}", draw.path, draw.airflow, draw.continuous, False, None) for draw in draws]
+        found += [Moving(label, one.path, one.airflow, one.continuous, False, None) for one in draws if one.device is None]
     return found
+
+
+def knows_rooms(case: Case, fan: Fan) -> bool:
+    """Whether the rooms that a fan exhausts are known; else a room's flow may be that of the fan."""
+    try:
+        return rooms_exhausted(case, fan) is not None
+    except Missing:
+        return False
 
 
 @quantity()
 def most_drawn(case: Case, design: object) -> Combination:
     """The settings that draw the house down most, with all that runs all day running."""
     return extreme(movings(case, design), 1.0, supply_stops=False)
+
+
+@quantity(source="ASHRAE 62.2 counts the two largest exhausts together")
+def two_largest_together(case: Case, design: object) -> Combination:
+    """The two largest exhausts on demand, with all that runs all day and what interlocks run with them."""
+    running = most_drawn(case, design).running
+    on_demand = [one for one in running if not one.continuous and one.net > 0.0]
+    largest = sorted(on_demand, key=lambda one: (-one.net, one.label))[:2]
+    return Combination(tuple(one for one in running if one.continuous or one.net <= 0.0 or one in largest))
 
 
 @quantity()
@@ -119,7 +145,11 @@ def worst_case(case: Case, design: object) -> Combination:
 @quantity()
 def running_all_day(case: Case, design: object) -> Combination:
     """What runs all the time, together."""
-    running = tuple(one for one in movings(case, design) if one.continuous)
+    every = movings(case, design)
+    unsure = [one.unsure for one in every if one.unsure]
+    if unsure:
+        raise Missing(*unsure)
+    running = tuple(one for one in every if one.continuous)
     if not running:
         raise NotApplicable("nothing runs all the time")
     return Combination(running)

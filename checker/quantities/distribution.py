@@ -55,21 +55,38 @@ def of_part(case: Case, part: Running) -> list[Delivery]:
 
 
 def of_fan(case: Case, fan: Fan) -> list[Delivery]:
-    """Rooms of a supply or recovery fan: named by `to` or `room`, or by the outlets of its duct systems."""
+    """Rooms of a supply or recovery fan: those it leads to itself, and those of equipment that it leads to."""
+    found = direct(case, fan)
+    for name in fan.to:
+        unit = behind(case, name)
+        if unit is not None:
+            found += of_equipment(case, unit, fan)
+    return found
+
+
+def behind(case: Case, name: str) -> Equipment | None:
+    """The equipment that a fan's `to` leads to: by its name, or by that of its duct system."""
+    if name in case.design.equipment and name not in case.design.rooms:
+        return case.design.equipment[name]
+    system = case.design.ducts.get(name)
+    mover = mover_or_none(case, system) if system is not None else None
+    return mover if isinstance(mover, Equipment) else None
+
+
+def direct(case: Case, fan: Fan) -> list[Delivery]:
+    """Rooms that a fan leads outdoor air to without passing through equipment."""
     named = [name for name in fan.to if name in case.design.rooms]
     if fan.role == "recovery":
         named += [name for name in fan.room if room_use(case, case.design.rooms[name]) not in WET_USES]
     else:
         named += fan.room
     at = path_of(fan, "to") if fan.to else path_of(fan, "room")
-    found = [Delivery(name, fan, at, None) for name in named]
-    for name in fan.to:
-        if name in case.design.ducts and name not in case.design.rooms:
-            found += of_system(case, case.design.ducts[name], fan)
-        elif name in case.design.equipment and name not in case.design.rooms:
-            found += of_equipment(case, case.design.equipment[name], fan)
-    systems = [system for system in case.design.ducts.values() if mover_or_none(case, system) is fan]
-    return found + [each for system in systems if system.name not in fan.to for each in of_system(case, system, fan)]
+    found = [Delivery(name, fan, at, None) for name in dict.fromkeys(named)]
+    for system in case.design.ducts.values():
+        mover = mover_or_none(case, system)
+        if mover is fan or (mover is None and system.name in fan.to):
+            found += of_system(case, system, fan)
+    return found
 
 
 def of_equipment(case: Case, unit: Equipment, device: Device) -> list[Delivery]:

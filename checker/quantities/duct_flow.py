@@ -84,16 +84,43 @@ def flow_beyond(case: Case, found: Tree, branch: Branch) -> float:
 
 
 def flow_of_the_only(case: Case, found: Tree, run: Run) -> float:
-    """The system's airflow, for the only run that joins the mover on its side. Raises Missing."""
+    """Airflow of the only run that joins the mover on its side, indoors or outdoors. Raises Missing."""
     branch = found.branches[run.name]
+    outdoors = found.is_outdoors(branch)
     beside = [
         each
         for each in found.branches.values()
-        if each.side == branch.side and each.nearer is None and not found.is_outdoors(each)
+        if each.side == branch.side and each.nearer is None and found.is_outdoors(each) == outdoors
     ]
-    if branch.nearer is not None or len(beside) != 1 or beside[0] is not branch:
+    if branch.nearer is not None or len(beside) != 1:
         raise Missing(path_of(run, "airflow"))
-    return declared_flow(case, system_of(run))
+    system = system_of(run)
+    mover = mover_of(case, system)
+    if outdoors and isinstance(mover, Equipment):
+        if mover.outdoor_air is None:
+            raise Missing(path_of(run, "airflow"))
+        return float(case.get(mover.outdoor_air, "airflow"))
+    if isinstance(mover, Fan) and mover.role == "recovery" and outdoors == (branch.side == "supply"):
+        return flow_taken_out(case, found, system)
+    return system_flow(case, system)
+
+
+def flow_taken_out(case: Case, found: Tree, system: DuctSystem) -> float:
+    """What a recovery unit takes out: by its grilles, else at its setting. Raises Missing."""
+    leaves = [leaf for leaf in found.leaves("return") if not found.is_outdoors(leaf)]
+
+    def by_grilles() -> float:
+        if not leaves:
+            raise Missing(path_of(system, "outlets"))
+        return sum(gather([partial(flow_beyond_or_stated, case, found, leaf) for leaf in leaves]))
+
+    def by_setting() -> float:
+        setting = mover_setting(case, system)
+        if setting is None:
+            raise Missing(path_of(mover_of(case, system), "settings"))
+        return exhaust_flow(case, setting)
+
+    return either(by_grilles, by_setting)
 
 
 def declared_flow(case: Case, system: DuctSystem) -> float:

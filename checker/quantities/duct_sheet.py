@@ -3,7 +3,7 @@
 from math import inf
 from typing import NamedTuple
 
-from checker.case import Case, Missing, NotApplicable, path_of, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.airway import Run
 from checker.design.ducts import DuctSystem
 from checker.design.fans import Fan
@@ -13,6 +13,7 @@ from checker.quantities.duct_flow import run_flow, system_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, mover_of, tree
 from checker.quantities.duct_losses import fitting_items
 from checker.quantities.duct_ways import outlet_shares, sides_of, whole_flow_shares
+from checker.quantities.static_budget import decided_clean
 from checker.quantities.static_offer import offer
 from checker.sizes import equivalent_diameter
 
@@ -109,6 +110,55 @@ def run_length(case: Case, run: Run) -> Bounds:
         return length, inf
     ends = [item.bounds(flow) for item in fitting_items(case, run, size)]
     return length + sum(end[0] for end in ends) / rate, length + sum(end[1] for end in ends) / rate
+
+
+class Difference(NamedTuple):
+    """A declared figure beside what the design gives at best: its key, its dimension, both values."""
+
+    field: str
+    dimension: str
+    declared: float
+    own: float
+
+
+@quantity()
+def sheet_differences(case: Case, system: DuctSystem) -> list[Difference]:
+    """Declared figures that promise more than the design gives at best, by more than the tolerance."""
+    sheet = declared_sheet(case, system)
+    tolerance: float = case.limit("sheet-tolerance")
+    found = []
+    if sheet.available is not None:
+        _, most = available_bounds(case, system)
+        if sheet.available > max(most, 0.0) * (1.0 + tolerance):
+            found.append(Difference("declared_available_static", "pressure", sheet.available, max(most, 0.0)))
+    if sheet.length is not None:
+        least, _ = effective_length_bounds(case, system)
+        if sheet.length < least * (1.0 - tolerance):
+            found.append(Difference("declared_total_effective_length", "length", sheet.length, least))
+    return found
+
+
+class Rate(NamedTuple):
+    """A friction rate, Pa/m: the greatest that the design allows, or the one that the designer declares."""
+
+    value: float
+    is_declared: bool
+
+
+@quantity()
+def friction_rate(case: Case, system: DuctSystem) -> Rate:
+    """The friction rate that ducts are sized at: as declared, else the greatest possible.
+
+    Not asked where the sized ducts are already known to fit, or not to fit, what the blower offers.
+    """
+    declared = declared_sheet(case, system).friction_rate
+    if declared is not None:
+        return Rate(declared, True)
+    try:
+        decided_clean(case, system_circuit(case, system, mover_of(case, system)))
+    except (Missing, CannotJudge):
+        return Rate(greatest_friction_rate(case, system), False)
+    raise NotApplicable("the ducts have sizes, and their static pressure is judged by them")
 
 
 @quantity("friction_rate", "available static pressure over total effective length, at best")

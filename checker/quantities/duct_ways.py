@@ -160,14 +160,16 @@ def one_line_shares(case: Case, circuit: Circuit, flow: float) -> list[Share]:
 
 def worst_shares(case: Case, circuit: Circuit, loaded: bool) -> tuple[float, list[Share], list[Share]]:
     """(airflow, shares by their lower bounds, shares by their upper bounds)."""
+    system = circuit.system
+    if circuit.is_bare:
+        fan = isinstance(circuit.mover, Fan)
+        raise Missing(path_of(circuit.mover, "duct") if fan else path_of(system, "runs") if system else "ducts")
     flow = circuit_flow(case, circuit)
     whole = whole_flow_shares(case, circuit, flow, loaded)
     if circuit.duct is not None:
         shares = [*whole, *one_line_shares(case, circuit, flow)]
         return flow, shares, shares
-    system = circuit.system
-    if system is None:
-        raise Missing(path_of(circuit.mover, "duct") if isinstance(circuit.mover, Fan) else "ducts")
+    assert system is not None
     found = tree(case, system)
     least, most = list(whole), list(whole)
     for branches in sides_of(circuit, found):

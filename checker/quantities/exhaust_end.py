@@ -115,3 +115,23 @@ def leaves_a_recovery_unit(case: Case, end: End) -> bool:
     if end.opening is not None:
         return end.opening.kind in EXHAUST_KINDS
     return end.into not in ("indoors", "equipment", "conditioned")
+
+
+def sharers(case: Case, device: Exhauster) -> tuple[str, ...]:
+    """Other fans, hoods and dryers that end in the same terminal."""
+    try:
+        own = {end.opening.path for end in ends(case, device) if end.opening is not None}
+    except Missing:
+        return ()
+    found = []
+    for other in exhausts(case):
+        if other.path == device.path:
+            continue
+        try:
+            theirs = {end.opening.path for end in ends(case, other) if end.opening is not None}
+        except Missing:
+            continue
+        if own & theirs:
+            found.append(other.name)
+    dryers = [each.name for each in case.design.dryers.values() if f"openings.{each.to}" in own]
+    return (*found, *dryers)

@@ -29,6 +29,7 @@ from checker.quantities.combined_exhaust import (
     most_pushed,
     passes_by_damper,
     running_all_day,
+    two_largest_together,
     worst_case,
 )
 from checker.quantities.make_up_air import (
@@ -85,6 +86,12 @@ def pressure_drawn(case: Case, design: object) -> HousePressure:
 
 
 @quantity()
+def pressure_by_two(case: Case, design: object) -> HousePressure:
+    """With the two largest exhausts on demand and what runs all day."""
+    return pressure_under(case, design, two_largest_together(case, design))
+
+
+@quantity()
 def pressure_pushed(case: Case, design: object) -> HousePressure:
     """With the settings that push the house up most."""
     return pressure_under(case, design, most_pushed(case, design))
@@ -100,6 +107,13 @@ def worst_pressure(case: Case, design: object) -> HousePressure:
 def pressure_all_day(case: Case, design: object) -> HousePressure:
     """With what runs all the time."""
     return pressure_under(case, design, running_all_day(case, design))
+
+
+@quantity()
+def farthest_from_balance(case: Case, design: object) -> HousePressure:
+    """With the settings that move the house furthest from outdoors, up or down."""
+    both = (pressure_drawn(case, design), pressure_pushed(case, design))
+    return max(both, key=lambda one: (abs(one.value), abs(one.combination.net)))
 
 
 def passive_paths(case: Case, combination: Combination) -> list[Path]:
@@ -139,7 +153,7 @@ def path_of_opening(case: Case, device: Exhauster | Dryer, record: MakeUpAir | N
     """Path of a make-up opening, or of its duct where that is the narrower of the two."""
     area = make_up_area(case, device)
     duct = record.duct if record is not None else None
-    if duct is None or duct.size is None or duct.length is None or area < duct.size.area:
+    if duct is None or duct.size is None or area < duct.size.area * (1 - SLACK):
         return passive_opening(area, one_way=one_way)
     return duct_path(case, duct, one_way)
 
@@ -171,7 +185,7 @@ def idle_intakes(case: Case, devices: list[Exhauster | Dryer]) -> list[Opening]:
 
 def idle_intake(case: Case, opening: Opening) -> Path:
     """Path of such an intake."""
-    return passive_opening(float(case.get(opening, "free_area")), one_way=case.get(opening, "damper") == "gravity")
+    return passive_opening(float(case.maybe(opening, "free_area")), one_way=case.maybe(opening, "damper") == "gravity")
 
 
 @quantity("house_pressure", "half of 0.0342 p h (1/To - 1/Ti)", "ASHRAE Handbook - Fundamentals 2021, chapter 16")
@@ -180,6 +194,8 @@ def winter_stack(case: Case, _node: object) -> float:
     house, site = house_of(case), case.design.site
     if site is None:
         raise Missing("site.winter_design")
-    height, outdoors = float(case.get(house, "height")), float(case.get(site, "winter_design"))
+    height, outdoors = case.maybe(house, "height"), case.maybe(site, "winter_design")
+    if height is None or outdoors is None:
+        raise Missing("house.height", "site.winter_design")
     stated = case.maybe(house.indoor, "winter_temperature") if house.indoor is not None else None
     return max(0.0, stack_pressure(height, stated or INDOOR_WINTER, outdoors) / 2.0)

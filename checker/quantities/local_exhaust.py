@@ -9,7 +9,7 @@ from checker.design.fans import Fan, Setting
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
 from checker.quantities.movers import exhaust_flow, is_continuous
-from checker.quantities.room_uses import WET_USES, room_use, rooms_used_as
+from checker.quantities.room_uses import BATH_USES, WET_USES, room_use, rooms_used_as
 
 Exhauster = Fan | Hood
 Point = Outlet | Run
@@ -103,7 +103,9 @@ def rooms_exhausted(case: Case, device: Exhauster) -> tuple[str, ...]:
     """Names of the rooms that a device takes air out of to outdoors. Raises Missing where nobody can tell."""
     if isinstance(device, Hood):
         return hood_room(case, device)
-    role = case.get(device, "role")
+    role = case.maybe(device, "role")
+    if role is None:
+        raise Missing(path_of(device, "role"))
     if role not in ("exhaust", "recovery"):
         return ()
     rooms = [name for name, _, _ in points_of(case, device)]
@@ -121,15 +123,36 @@ def rooms_exhausted(case: Case, device: Exhauster) -> tuple[str, ...]:
 
 
 def hood_room(case: Case, hood: Hood) -> tuple[str, ...]:
-    """The room of a hood: as stated, else the only kitchen; none where it blows back into the room."""
-    if case.maybe(hood, "recirculating"):
-        return ()
-    if hood.room is not None:
-        return (hood.room,)
+    """The room that a hood exhausts; none where it blows back into the room."""
+    return () if case.maybe(hood, "recirculating") else (room_of_hood(case, hood).name,)
+
+
+@quantity()
+def room_of_hood(case: Case, hood: Hood) -> Room:
+    """The room that a hood hangs in: as stated, else the only kitchen."""
+    stated = case.maybe(hood, "room")
+    if stated is not None:
+        return case.design.rooms[stated]
     kitchens = rooms_used_as(case, "kitchen")
-    if path_of(hood, "room") in case.design.tbd or len(kitchens) != 1:
+    if len(kitchens) != 1:
         raise Missing(path_of(hood, "room"))
-    return (kitchens[0].name,)
+    return kitchens[0]
+
+
+def bath_fans(case: Case) -> list[Fan]:
+    """Exhaust fans that draw from a bath or toilet room; one whose role is not said is among them."""
+    baths = {room.name for room in rooms_used_as(case, *BATH_USES)}
+    found = []
+    for fan in case.design.fans.values():
+        drawn = {*fan.room, *fan.from_, *(name for name, _, _ in points_of(case, fan))}
+        if fan.role in ("exhaust", None) and baths & drawn:
+            found.append(fan)
+    return found
+
+
+def takes_out(case: Case, fan: Fan) -> bool:
+    """It is no exhaust fan."""
+    return bool(case.get(fan, "role") == "exhaust")
 
 
 @quantity()
@@ -138,6 +161,8 @@ def local_exhaust(case: Case, room: Room) -> RoomExhaust:
     draws: list[Draw] = []
     doubts: list[str] = []
     for device in devices(case):
+        if isinstance(device, Hood) and device.room is None and room_use(case, room) != "kitchen":
+            continue
         try:
             if room.name not in rooms_exhausted(case, device):
                 continue

@@ -17,9 +17,10 @@ SLACK = 1e-9
 
 
 def exhausters(case: Case) -> list[Exhauster]:
-    """Hoods that blow outdoors, and exhaust fans that are not only for cooling with windows open."""
+    """Hoods that blow outdoors, and fans that exhaust, or may, and not only to cool with windows open."""
     hoods: list[Exhauster] = [hood for hood in case.design.hoods.values() if not case.maybe(hood, "recirculating")]
-    return hoods + [fan for fan in case.design.fans.values() if fan.role == "exhaust" and not is_for_cooling(case, fan)]
+    fans = [fan for fan in case.design.fans.values() if fan.role in (None, "exhaust")]
+    return hoods + [fan for fan in fans if not is_for_cooling(case, fan)]
 
 
 def is_for_cooling(case: Case, fan: Fan) -> bool:
@@ -58,16 +59,25 @@ def with_make_up_air(case: Case) -> list[Exhauster]:
     found = []
     for device in exhausters(case):
         try:
-            if needs_make_up_air(case, device) and way_of(case, device) != "none":
-                found.append(device)
+            needed = needs_make_up_air(case, device)
         except (Missing, NotApplicable):
             continue
+        if needed and way_if_known(case, device) != "none":
+            found.append(device)
     return found
+
+
+def way_if_known(case: Case, device: Exhauster) -> Way | None:
+    """How its make-up air comes; None where the rules that look closer have to ask."""
+    try:
+        return way_of(case, device)
+    except Missing:
+        return None
 
 
 def with_record(case: Case) -> list[Exhauster]:
     """Those of them whose make-up air is no fan of its own."""
-    return [device for device in with_make_up_air(case) if way_of(case, device) != "fan"]
+    return [device for device in with_make_up_air(case) if way_if_known(case, device) != "fan"]
 
 
 def record_of(case: Case, device: Exhauster | Dryer) -> MakeUpAir | None:
@@ -90,11 +100,12 @@ def make_up_fans(case: Case, device: Exhauster) -> list[Stream]:
     own = [Stream(device, setting, setting.path, "", 0.0, 0.0, False) for setting in device.settings.values()]
     found = []
     for fan in case.design.fans.values():
-        if fan.role != "supply":
+        if fan.role not in (None, "supply"):
             continue
         for setting in fan.settings.values():
             bare = Stream(fan, setting, setting.path, "", 0.0, 0.0, False)
             if any(linked(one, bare, "runs_with") for one in own) or interlocked(case, device.name, fan.name):
+                case.get(fan, "role")
                 found.append(stream(case, setting))
     return found
 
@@ -129,12 +140,10 @@ def way_of(case: Case, device: Exhauster | Dryer) -> Way:
     record, opening = record_of(case, device), make_up_opening(case, device)
     if record is None and opening is None:
         return "none"
-    if opening is not None and opening.free_area is not None:
+    if record is None or (opening is not None and case.maybe(opening, "free_area") is not None):
         return "opening"
-    if record is None:
-        return "opening"
-    has_duct = record.duct is not None and record.duct.size is not None
-    return "opening" if record.opening_area is not None or has_duct else "stated"
+    has_duct = record.duct is not None and case.maybe(record.duct, "size") is not None
+    return "opening" if has_duct or case.maybe(record, "opening_area") is not None else "stated"
 
 
 @quantity()
@@ -156,10 +165,10 @@ def damper_of(case: Case, device: Exhauster | Dryer) -> str:
     if way_of(case, device) == "fan" and record_of(case, device) is None:
         return damper_of_fan(case, device)
     record, opening = record_of(case, device), make_up_opening(case, device)
-    if record is not None and record.damper is not None:
-        return str(case.get(record, "damper"))
-    if opening is not None and opening.damper is not None:
-        return str(case.get(opening, "damper"))
+    for told in (record, opening):
+        damper = case.maybe(told, "damper") if told is not None else None
+        if damper is not None:
+            return str(damper)
     return str(case.get(wanted_record(case, device), "damper"))
 
 
@@ -196,7 +205,7 @@ def make_up_area(case: Case, device: Exhauster | Dryer) -> float:
     record, opening = record_of(case, device), make_up_opening(case, device)
     if record is not None and record.opening_area is not None:
         return float(case.get(record, "opening_area"))
-    if record is not None and record.duct is not None and record.duct.size is not None:
+    if record is not None and record.duct is not None and case.maybe(record.duct, "size") is not None:
         return float(case.get(record.duct, "size").area)
     if opening is not None and opening.free_area is not None:
         return float(case.get(opening, "free_area"))
@@ -208,3 +217,11 @@ def make_up_area(case: Case, device: Exhauster | Dryer) -> float:
     return float(case.get(wanted_record(case, device), "opening_area"))
 
 
+
+
+@quantity()
+def reason_for_make_up_air(case: Case, device: Exhauster) -> str:
+    """Why the code asks for it, in words for a message."""
+    if not needs_make_up_air(case, device) or case.limit("make-up-air-scope") == "hoods":
+        return "which this edition counts whatever burns"
+    return "beside " + ", ".join(burner.name for burner in burners_for_make_up_air(case, case.design)[:3])

@@ -1,8 +1,6 @@
 """Where make-up air enters, how its damper can be reached, how it is warmed, and whether the drawing says so."""
 
-from math import inf
-
-from checker.case import Case, Missing, NotApplicable, path_of, quantity
+from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
 from checker.design.fields import fold
 from checker.design.make_up_air import MakeUpAir
@@ -10,11 +8,12 @@ from checker.quantities.local_exhaust import rooms_exhausted
 from checker.quantities.make_up_air import (
     Exhauster,
     exhausters,
+    make_up_area,
     make_up_fans,
     make_up_flow,
     record_of,
     wanted_record,
-    way_of,
+    way_if_known,
 )
 
 NOTE_TOPICS = ("make up air", "makeup air", "mua", "make up", "makeup")
@@ -22,24 +21,20 @@ NOTE_TOPICS = ("make up air", "makeup air", "mua", "make up", "makeup")
 
 def with_some(case: Case) -> list[Exhauster]:
     """The exhausts for which make-up air is shown, required or not."""
-    found = []
-    for device in exhausters(case):
-        try:
-            if way_of(case, device) != "none":
-                found.append(device)
-        except (Missing, NotApplicable):
-            continue
-    return found
+    return [device for device in exhausters(case) if way_if_known(case, device) not in (None, "none")]
 
 
 def with_flow(case: Case) -> list[Exhauster]:
     """Those of them whose make-up airflow is known."""
     found = []
     for device in with_some(case):
+        record = record_of(case, device)
+        undecided = record is not None and path_of(record, "airflow") in case.design.tbd
         try:
             make_up_flow(case, device)
         except Missing:
-            continue
+            if not undecided:
+                continue
         found.append(device)
     return found
 
@@ -102,17 +97,17 @@ def entry_room(case: Case, device: Exhauster) -> str:
 
 
 @quantity("small_area")
-def way_to_exhaust(case: Case, device: Exhauster) -> float:
-    """Net area of permanent openings from where make-up air enters to the exhaust, m2; infinite in the same room."""
+def way_to_exhaust(case: Case, device: Exhauster) -> float | None:
+    """Net area of permanent openings from where make-up air enters to the exhaust, m2; None in the same open room."""
     entry, exhaust = entry_room(case, device), exhaust_room(case, device)
     if entry in ("", exhaust):
-        return inf
+        return None
     record = record_of(case, device)
     if record is not None and record.transfer_area is not None:
         return float(case.get(record, "transfer_area"))
     one, other = case.design.rooms[entry], case.design.rooms[exhaust]
     if exhaust in one.open_to or entry in other.open_to:
-        return inf
+        return None
     raise Missing(f"{path_of(device, 'make_up_air')}.transfer_area")
 
 
@@ -149,3 +144,17 @@ def has_drawing_note(case: Case, device: Exhauster) -> bool:
     return papers is not None and any(fold(topic) in NOTE_TOPICS for topic in papers.notes)
 
 
+
+
+@quantity("small_area")
+def way_area(case: Case, device: Exhauster) -> float:
+    """Net area that permanent openings on the way must have, m2; none where the air enters the exhaust's room."""
+    return 0.0 if way_to_exhaust(case, device) is None else make_up_area(case, device)
+
+
+@quantity("temperature")
+def winter_design(case: Case, _device: Exhauster) -> float:
+    """Winter design temperature outdoors, K."""
+    if case.design.site is None:
+        raise Missing("site.winter_design")
+    return float(case.get(case.design.site, "winter_design"))

@@ -56,7 +56,7 @@ def same_wall(one: Opening, other: Opening) -> bool:
 def coordinate(case: Case, opening: Opening, axis: str) -> float | None:
     """East, north or up of an opening's centre, m; height over grade serves as up."""
     value = None if opening.at is None else stated(case, opening.at, axis)
-    if value is None and axis == "up":
+    if axis == "up" and not isinstance(value, float):
         over = stated(case, opening, "height_over_grade")
         if isinstance(over, float):
             value = over + half(case, opening, "height", 0.0)
@@ -84,7 +84,7 @@ def half(case: Case, opening: Opening, field: str, unknown: float) -> float:
 def path_of_place(opening: Opening, axis: str) -> str:
     """The path that would give a coordinate."""
     at = opening.at
-    bare = at is None or (at.east is None and at.north is None and at.up is None)
+    bare = at is None or not any(isinstance(getattr(at, each), float) for each in ("east", "north", "up"))
     return f"{opening.path}.at" if bare else f"{opening.path}.at.{axis}"
 
 

@@ -1,6 +1,6 @@
 """What rooms are for, how big they are, and whether their windows could air them."""
 
-from checker.case import Case, Missing, either, path_of, quantity
+from checker.case import Case, Missing, path_of, quantity
 from checker.design.fields import Choice, fold
 from checker.design.rooms import Room
 from checker.design.shape import fields_of
@@ -31,23 +31,23 @@ def rooms_used_as(case: Case, *uses: str, doubtful: bool = False) -> list[Room]:
             if room_use(case, room) in uses:
                 found.append(room)
         except Missing:
-            if doubtful or path_of(room, "use") in case.design.tbd:
+            if doubtful:
                 found.append(room)
     return found
 
 
 def baths(case: Case) -> list[Room]:
-    """Bathrooms and toilet rooms, and rooms that could be one. Raises Missing where no room is given."""
-    return asked_for(case, *BATH_USES)
+    """Bathrooms and toilet rooms."""
+    return rooms_used_as(case, *BATH_USES)
 
 
 def kitchens(case: Case) -> list[Room]:
-    """Kitchens, and rooms that could be one. Raises Missing where no room is given."""
-    return asked_for(case, "kitchen")
+    """Kitchens."""
+    return rooms_used_as(case, "kitchen")
 
 
 def asked_for(case: Case, *uses: str) -> list[Room]:
-    """Rooms of these uses and doubtful ones, which then are asked for their use."""
+    """Rooms of these uses, and doubtful ones to be asked for theirs. Raises Missing where no room is given."""
     if not case.stated("rooms"):
         raise Missing("rooms")
     return rooms_used_as(case, *uses, doubtful=True)
@@ -80,11 +80,11 @@ def openable_area(case: Case, room: Room) -> float:
     return float(case.get(room.window, "openable_area"))
 
 
-def glazed_area(case: Case, room: Room) -> float:
-    """Glazed area of a room's windows, m2; at least what opens."""
+def glazed_area(case: Case, room: Room) -> float | None:
+    """Glazed area of a room's windows, m2, as stated; None where only what opens is stated."""
     if path_of(room, "window") in case.design.stated_none:
         return 0.0
     if room.window is None:
         raise Missing(path_of(room, "window"))
-    window = room.window
-    return either(lambda: float(case.get(window, "glazed_area")), lambda: openable_area(case, room))
+    glazed = case.maybe(room.window, "glazed_area")
+    return None if glazed is None else float(glazed)

@@ -60,13 +60,25 @@ def two_largest(case: Case, design: object) -> Largest:
 @quantity("airflow_per_area", "net flow of the two largest exhausts / floor area")
 def two_largest_per_floor(case: Case, design: object) -> float:
     """Net flow of the two largest exhausts for each area of floor."""
-    return two_largest(case, design).net / float(case.get(house_of(case), "floor_area"))
+    return two_largest(case, design).net / floor_area(case, design)
 
 
 @quantity()
 def open_fires(case: Case, design: object) -> list[Burner]:
     """Open fireplaces and stoves that draw room air up a chimney."""
     return [burner for burner in atmospheric_burners(case, design) if draft(case, burner) == "open"]
+
+
+@quantity()
+def names_of_open_fires(case: Case, design: object) -> str:
+    """Names of the open fires."""
+    return ", ".join(burner.name for burner in open_fires(case, design))
+
+
+@quantity("area")
+def floor_area(case: Case, _design: object) -> float:
+    """Conditioned floor area, m2."""
+    return float(case.get(house_of(case), "floor_area"))
 
 
 @quantity()

@@ -1,10 +1,12 @@
 """Total external static pressure against what the mover offers, with the filters clean and loaded."""
 
+from functools import partial
 from math import inf
 from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
-from checker.quantities.circuits import Circuit, at_setting
+from checker.design.equipment import Equipment
+from checker.quantities.circuits import Circuit, at_setting, circuit_flow
 from checker.quantities.duct_graph import mover_of
 from checker.quantities.duct_losses import items_at_size
 from checker.quantities.duct_ways import Share, valued, worst_shares
@@ -12,6 +14,7 @@ from checker.quantities.static_offer import Offer, offer
 from checker.sizes import Size
 
 SLACK = 1.0 + 1e-9
+MARGIN = 1.05
 STOCK_INCHES = (4, 5, 6, 7, 8, 9, 10, 12, 14)
 INCH = 0.0254
 
@@ -32,8 +35,8 @@ class Budget(NamedTuple):
 
     @property
     def is_above(self) -> bool:
-        """Whether it surely needs more than the mover offers."""
-        return self.low > self.offer.high * SLACK
+        """Whether it needs more than the mover offers by more than the method can be off, a twentieth."""
+        return self.low > self.offer.high * MARGIN * SLACK
 
     @property
     def is_below(self) -> bool:
@@ -63,17 +66,25 @@ def budget(case: Case, circuit: Circuit, loaded: bool) -> Budget:
     if circuit.mover is None:
         assert circuit.system is not None
         mover_of(case, circuit.system)
-    absent: list[str] = []
-    flow, least, most = worst_shares(case, circuit, loaded)
     assert circuit.mover is not None
-    try:
-        offered = offer(case, circuit.mover, circuit.setting, flow)
-    except Missing as gap:
-        absent += gap.paths
+    absent: list[str] = []
+    for route in (partial(worst_shares, case, circuit, loaded), partial(offer_there, case, circuit)):
+        try:
+            route()
+        except Missing as gap:
+            absent += gap.paths
     if absent:
         raise Missing(*absent)
+    flow, least, most = worst_shares(case, circuit, loaded)
+    offered = offer_there(case, circuit)
     low, high = sum(share.low for share in least), sum(share.high for share in most)
     return Budget(at_setting(circuit), flow, low, high, tuple(least), tuple(most), offered)
+
+
+def offer_there(case: Case, circuit: Circuit) -> Offer:
+    """What the mover offers at the airflow of its circuit."""
+    assert circuit.mover is not None
+    return offer(case, circuit.mover, circuit.setting, circuit_flow(case, circuit))
 
 
 @quantity()
@@ -99,9 +110,9 @@ def decided(found: Budget) -> Budget:
         return found
     margin = found.offer.low - found.low
     if margin < 0.0:
-        if found.offer.ask:
+        if found.offer.ask and found.low > found.offer.low * MARGIN:
             raise Missing(found.offer.ask)
-        raise CannotJudge("what the fan offers at this airflow is not known closely enough")
+        raise CannotJudge("it is within a twentieth of what the fan offers, closer than the method can tell")
     asked: list[str] = []
     spread = sorted(found.open_shares, key=lambda share: share.low - share.high)
     left = sum(share.high for share in spread if share.high < inf) - found.low
@@ -115,6 +126,23 @@ def decided(found: Budget) -> Budget:
     if not asked:
         raise CannotJudge("it depends on how the fittings are made, within what is usual for them")
     raise Missing(*asked)
+
+
+@quantity()
+def budget_against_least(case: Case, circuit: Circuit) -> Budget:
+    """The budget with clean filters, where it is surely below or not below the least static pressure of the unit."""
+    assert isinstance(circuit.mover, Equipment)
+    assert circuit.mover.by_maker is not None
+    least = float(case.get(circuit.mover.by_maker, "least_static"))
+    flow, low_shares, high_shares = worst_shares(case, circuit, loaded=False)
+    low, high = sum(share.low for share in low_shares), sum(share.high for share in high_shares)
+    if low < least <= high * SLACK:
+        asked = [share.ask for share in high_shares if share.ask and share.high > share.low]
+        if asked:
+            raise Missing(*asked)
+        raise CannotJudge("it depends on how the fittings are made, within what is usual for them")
+    offered = Offer(least, least, "at least", "")
+    return Budget(circuit.name, flow, low, high, tuple(low_shares), tuple(high_shares), offered)
 
 
 @quantity()

@@ -9,6 +9,25 @@ from checker.quantities.opening_kinds import of_kind, stated
 from checker.quantities.places import bearing, coordinate
 
 WARM_ZONES = ("1", "2", "3")
+NOT_OUTDOORS = frozenset({
+    "attic", "soffit", "crawl space", "garage", "indoors", "ridge vent", "roof void", "wall cavity", "basement",
+    "chase", "floor over unconditioned", "conditioned", "room",
+})  # fmt: skip
+LEADS_INTO = {"soffit vent": "soffit", "attic vent": "attic", "gable vent": "attic", "ridge vent": "attic",
+              "foundation vent": "crawl space"}  # fmt: skip
+
+
+def place_of(case: Case, name: str, soffit_face: str = "outdoors") -> str:
+    """What the name of a room, an opening or a place stands for; `soffit_face`: what a grille in a soffit faces."""
+    design = case.design
+    if name in design.rooms:
+        use = design.rooms[name].use
+        return use if use in NOT_OUTDOORS else "room"
+    if name in design.openings:
+        opening = design.openings[name]
+        into = stated(case, opening, "into") or (soffit_face if stated(case, opening, "on") == "soffit" else None)
+        return str(into or LEADS_INTO.get(opening.kind or "", "outdoors"))
+    return name
 
 
 def to_line(case: Case, opening: Opening, line: Opening) -> float | None:

@@ -173,6 +173,9 @@ def supplied_rooms(case: Case) -> list[Room]:
 
 def blows(case: Case, room: Room) -> bool:
     """Whether air is supplied to a room, as far as the file knows; a flow to be stated counts."""
+    registers = room.supply is not None or outlets_in(case, room, SUPPLY_KINDS) or runs_to(case, room)
+    if room.door is None and not registers and path_of(room, "supply") not in case.design.tbd:
+        return False
     try:
         return supply_into(case, room) > 0.0
     except Missing:

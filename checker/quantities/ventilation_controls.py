@@ -43,16 +43,14 @@ def told(case: Case, design: object, field: str) -> list[Told]:
     """What the controls say about a field. Raises Missing where none says anything."""
     found = []
     for node in control_nodes(case, design):
-        value = case.maybe(node, field) if hasattr(node, field) else None
+        value = case.maybe(node, field)
         if value is not None:
             so = fold(str(value)) not in UNLABELLED if field == "label" else bool(value)
             found.append(Told(so, path_of(node, field)))
     if found:
         return found
     points = [node for node in control_nodes(case, design) if isinstance(node, ControlPoint)]
-    if points or field == "accessible":
-        raise Missing(f"{points[0].path}.{field}" if points else "controls")
-    raise Missing(f"{needed(case, design)[0].device.path}.control.{field}")
+    raise Missing(path_of(points[0], field) if points else f"{needed(case, design)[0].device.path}.control.{field}")
 
 
 @quantity()

@@ -12,7 +12,7 @@ from typing import NamedTuple
 from checker.case import Case, Missing, quantity
 from checker.design.rooms import Room
 from checker.quantities.local_exhaust import local_exhaust
-from checker.quantities.room_uses import baths, glazed_area, openable_area, room_use
+from checker.quantities.room_uses import BATH_USES, asked_for, glazed_area, openable_area, room_use
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -22,6 +22,11 @@ class WaysOut(NamedTuple):
     exhausted: bool
     glazed: float = 0.0
     openable: float = 0.0
+
+
+def baths(case: Case) -> list[Room]:
+    """Bathrooms and toilet rooms, and rooms that may be one."""
+    return asked_for(case, *BATH_USES)
 
 
 @quantity()
@@ -35,13 +40,23 @@ def ways_out(case: Case, room: Room) -> WaysOut:
     except Missing as missing:
         gap = missing
     try:
-        window = WaysOut(False, glazed_area(case, room), openable_area(case, room))
+        openable = openable_area(case, room)
+        glazed = window_area(case, room, openable)
     except Missing as missing:
         raise gap or missing from None
-    least = (case.limit("bath-window"), case.limit("bath-window-openable"))
-    if gap is not None and (window.glazed < least[0] or window.openable < least[1]):
+    if gap is not None and (
+        glazed < case.limit("bath-window") or openable < case.limit("bath-window-openable")
+    ):
         raise gap
-    return window
+    return WaysOut(False, glazed, openable)
+
+
+def window_area(case: Case, room: Room, openable: float) -> float:
+    """Glazed area; where only what opens is stated, that is enough if it reaches the least."""
+    glazed = glazed_area(case, room)
+    if glazed is None and openable < case.limit("bath-window"):
+        raise Missing(f"{room.path}.window.glazed_area")
+    return openable if glazed is None else glazed
 
 
 def check(room: Room, ways: WaysOut, glazed: float, openable: float) -> Meets | Finding:

@@ -19,16 +19,11 @@ def baths_and_kitchens(case: Case) -> list[Room]:
     return asked_for(case, "bathroom", "kitchen")
 
 
-def steams(case: Case, room: Room) -> bool:
-    """It is neither a bathroom nor a kitchen."""
-    return room_use(case, room) in ("bathroom", "kitchen")
-
-
-def check(room: Room, exhaust: RoomExhaust) -> Meets | Finding:
+def check(room: Room, use: str, exhaust: RoomExhaust) -> Meets | Finding:
     """Whether anything exhausts the room."""
     if exhaust.present:
         return Meets()
-    if room.window is None and room.use != "kitchen" and room.name != "kitchen":
+    if room.window is None and use != "kitchen":
         raise NotApplicable("it has no window to rely on; another rule asks for its exhaust")
     return Finding(
         "nothing takes air from {name} to outdoors; a window alone stays shut when it is cold",
@@ -39,6 +34,6 @@ def check(room: Room, exhaust: RoomExhaust) -> Meets | Finding:
 
 RULE = Rule(
     code="EXH-03", name="window-instead-of-exhaust", severity="caution", since="0.1",
-    over=baths_and_kitchens, when=steams, needs=(local_exhaust,), cites=("wet-room-exhaust",), check=check,
+    over=baths_and_kitchens, needs=(room_use, local_exhaust), cites=("wet-room-exhaust",), check=check,
     nothing="the design names no bath or kitchen",
 )  # fmt: skip

@@ -7,7 +7,7 @@ The usual cause is a recovery unit whose kitchen grille was sized like that of a
 grille or fan, or add a hood over the cooktop, which catches more with less air.
 """
 
-from checker.case import Case, NotApplicable
+from checker.case import NotApplicable
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
 from checker.quantities.local_exhaust import RoomExhaust, local_exhaust
@@ -36,16 +36,9 @@ def check(room: Room, exhaust: RoomExhaust, all_day: float, on_demand: float) ->
     )
 
 
-def cooks(case: Case, room: Room) -> bool:
-    """It is no kitchen."""
-    from checker.quantities.room_uses import room_use
-
-    return room_use(case, room) == "kitchen"
-
-
 RULE = Rule(
     code="EXH-04", name="kitchen-exhaust-too-low", severity="correction", since="0.1",
-    over=kitchens, when=cooks, needs=(local_exhaust,),
+    over=kitchens, needs=(local_exhaust,),
     limits=("kitchen-exhaust-continuous", "kitchen-exhaust-on-demand"), check=check,
     nothing="the design names no kitchen", answers=("B01",),
 )  # fmt: skip

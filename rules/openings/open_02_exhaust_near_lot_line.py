@@ -7,11 +7,11 @@ The usual cause is a side yard that is narrower than it looks on the sketch, or 
 duct to a wall that faces the yard or the street, or through the roof.
 """
 
-from checker.design.openings import Opening
 from checker.case import Case
+from checker.design.openings import Opening
+from checker.physics.distances import ROUNDING
 from checker.quantities.opening_kinds import EXHAUSTS, known_exhausts
 from checker.quantities.surroundings import lot_line_distance
-from checker.physics.distances import ROUNDING
 from checker.rule import Finding, Meets, Num, Rule
 
 

@@ -8,18 +8,17 @@ terminal along the wall or lead it through the roof. The 2015 edition counts fix
 terminal that is a foot above the opening is free.
 """
 
-from checker.case import Case, Missing, quantity
+from checker.case import Case, quantity
 from checker.design.openings import Opening
 from checker.quantities.clearances import (
     Neighbour,
-    asked_for,
-    neighbour,
     neighbours,
     numbers_of,
     settled,
-    spoken_of,
+    that_open,
+    unseen_windows,
 )
-from checker.quantities.opening_kinds import is_mechanical, kind, known_exhausts, of_kind
+from checker.quantities.opening_kinds import is_mechanical, kind, known_exhausts
 from checker.rule import Finding, Meets, Rule
 
 INTAKES = frozenset({"outdoor air intake", "make-up air intake"})
@@ -32,20 +31,7 @@ def openings_nearby(case: Case, exhaust: Opening) -> list[Neighbour]:
     found = neighbours(case, exhaust, PASSIVE | INTAKES | {"window"}, lambda other: not_driven(case, other))
     if case.limit("fixed-openings-count") == "yes":
         return found
-    counted = []
-    for each in found:
-        opening = each.opening
-        if opening is not None and not each.unsure and kind(case, opening) == "window":
-            try:
-                opens = case.maybe(opening, "operable")
-            except Missing:
-                opens = None
-            if opens is None:
-                each = neighbour(case, exhaust, opening, (f"{opening.path}.operable",))
-            elif not opens:
-                continue
-        counted.append(each)
-    return counted
+    return that_open(case, exhaust, found)
 
 
 def not_driven(case: Case, other: Opening) -> bool:
@@ -54,11 +40,9 @@ def not_driven(case: Case, other: Opening) -> bool:
 
 
 @quantity()
-def unseen_windows(case: Case, exhaust: Opening) -> list[str]:
+def windows_not_shown(case: Case, exhaust: Opening) -> list[str]:
     """The path that would say how far windows are, where the file speaks of no window or door at all."""
-    if spoken_of(case, exhaust, frozenset({"window", "door"})) or of_kind(case, frozenset({"window", "door"})):
-        return []
-    return [asked_for(case, exhaust, "window")]
+    return unseen_windows(case, exhaust)
 
 
 def check(
@@ -79,7 +63,7 @@ def check(
 
 RULE = Rule(
     code="OPEN-03", name="exhaust-near-window", severity="correction", since="0.1",
-    over=known_exhausts, needs=(openings_nearby, unseen_windows),
+    over=known_exhausts, needs=(openings_nearby, windows_not_shown),
     limits=("exhaust-to-opening", "exhaust-above-opening"), cites=("fixed-openings-count",), check=check,
     nothing="the design has no exhaust opening", answers=("D03",),
 )  # fmt: skip

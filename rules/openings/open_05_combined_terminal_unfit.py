@@ -7,11 +7,10 @@ The usual cause is two caps mounted side by side and called a combination, or a 
 recovery unit. Use a factory-built terminal that is listed for the purpose, and give hood and dryer their own.
 """
 
-from checker.case import Case, quantity
+from checker.case import Case, given, quantity
 from checker.design.hoods import Dryer, Hood
 from checker.design.openings import Opening
 from checker.quantities.opening_kinds import COMBINED, devices_of, of_kind
-from checker.case import given
 from checker.rule import Finding, Meets, Num, Rule
 
 

@@ -1,0 +1,20 @@
+"""The climate zone of the energy code, taken apart."""
+
+from checker.case import CannotJudge, Case, quantity
+from checker.quantities.ventilation_standard import site_of
+
+
+@quantity()
+def zone(case: Case, _node: object) -> str:
+    """Climate zone as number and moisture letter, for example `6A`. CannotJudge for other words."""
+    text = str(case.get(site_of(case), "climate_zone")).upper()
+    word = text.removeprefix("CLIMATE").strip().removeprefix("ZONE").strip().replace(" ", "")
+    if not word[:1].isdigit() or word[1:] not in ("", "A", "B", "C", "MARINE") or not 0 <= int(word[0]) <= 8:
+        raise CannotJudge(f"`{text}` is not a climate zone from 0 to 8 with its moisture letter")
+    return word[0] + word[1:2].replace("M", "C")
+
+
+@quantity()
+def zone_number(case: Case, node: object) -> int:
+    """Number of the climate zone."""
+    return int(zone(case, node)[0])

@@ -1,0 +1,36 @@
+"""What a passive make-up opening passes at the pressure that the house may be drawn down to."""
+
+from typing import NamedTuple
+
+from checker.case import Case, quantity
+from checker.quantities.burners import most_sensitive
+from checker.quantities.house_pressure import path_of_opening
+from checker.quantities.make_up_air import Exhauster, greatest_exhaust, record_of, way_if_known, with_record
+
+
+class Capacity(NamedTuple):
+    """Flow in m3/s that an opening passes at a pressure in Pa."""
+
+    flow: float
+    pressure: float
+
+
+def with_opening(case: Case) -> list[Exhauster]:
+    """The exhausts whose required make-up air comes by an opening or duct of known size."""
+    return [device for device in with_record(case) if way_if_known(case, device) in ("opening", None)]
+
+
+@quantity(source="orifice and duct losses, ASHRAE Handbook - Fundamentals 2021, chapters 16 and 21")
+def capacity(case: Case, device: Exhauster) -> Capacity:
+    """What its make-up opening passes at what the most sensitive burner bears, or at the rating point of fans."""
+    sensitive = most_sensitive(case, case.design)
+    highest = float(case.limit("house-drawn-down"))
+    pressure = highest if sensitive is None else min(highest, sensitive.limit)
+    path = path_of_opening(case, device, record_of(case, device), one_way=False)
+    return Capacity(path.flow(pressure), pressure)
+
+
+@quantity("airflow", "exhaust at its highest setting")
+def wanted_flow(case: Case, device: Exhauster) -> float:
+    """Make-up air that must come in, m3/s."""
+    return greatest_exhaust(case, device)

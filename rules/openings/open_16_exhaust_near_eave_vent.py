@@ -1,0 +1,57 @@
+"""An exhaust terminal is under the eave, close to soffit vents.
+
+Soffit vents draw air into the attic. Moist exhaust that leaves just below them is drawn in with it, and in winter
+it condenses on the roof sheathing.
+
+The usual cause is a short duct to a cap in the soffit. Lead the duct to the wall below or through the roof, or
+close the soffit vents beside the terminal.
+"""
+
+from checker.case import Case, quantity
+from checker.design.openings import Opening
+from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled, spoken_of
+from checker.quantities.opening_kinds import known_exhausts, stated
+from checker.rule import Finding, Meets, Rule
+
+EAVE_VENTS = frozenset({"soffit vent"})
+
+
+@quantity()
+def eave_vents(case: Case, exhaust: Opening) -> list[Neighbour]:
+    """The soffit vents around an exhaust."""
+    return neighbours(case, exhaust, EAVE_VENTS)
+
+
+@quantity()
+def unseen_vents(case: Case, exhaust: Opening) -> list[str]:
+    """The path that would say how far soffit vents are, where none is shown and the attic is vented."""
+    return [] if spoken_of(case, exhaust, EAVE_VENTS) else [asked_for(case, exhaust, "soffit vent")]
+
+
+def under_a_vented_eave(case: Case, exhaust: Opening) -> bool:
+    """The terminal is on the roof, or the attic is not said to be vented and no soffit vent is shown."""
+    if stated(case, exhaust, "on") == "roof":
+        return False
+    house = case.design.house
+    vented = house is not None and house.attic == "vented"
+    return vented or spoken_of(case, exhaust, EAVE_VENTS)
+
+
+def check(_exhaust: Opening, around: list[Neighbour], unseen: list[str], least: float) -> Meets | Finding:
+    """Hold the soffit vents against the usual distance."""
+    verdict = settled(around, least, unplaced=unseen)
+    numbers = numbers_of(verdict, least)
+    if not verdict.offends:
+        return Meets(numbers)
+    return Finding(
+        "{near} is {apart} from this exhaust, nearer than the usual {limit}",
+        help="move the terminal {short} farther away, or close the soffit vents beside it",
+        numbers=numbers,
+    )
+
+
+RULE = Rule(
+    code="OPEN-16", name="exhaust-near-eave-vent", severity="caution", since="0.1",
+    over=known_exhausts, when=under_a_vented_eave, needs=(eave_vents, unseen_vents),
+    limits=("exhaust-to-eave-vent",), check=check, nothing="the design has no exhaust opening", answers=("D14",),
+)  # fmt: skip

@@ -1,0 +1,62 @@
+"""The reduced whole-house rate is used, but the house does not meet its conditions.
+
+Since 2021 the code lets a house do with 70 % of the rate where its ventilation is balanced and where ducts
+lead outdoor air to every bedroom and to a living, dining or kitchen space: air that arrives where people are
+does more for them.
+
+Usual causes: one bedroom was left out, fresh air is let into a closet or a hall only, or the exhaust that was
+meant to balance the supply runs on demand. Complete the ducts and the balance, or provide the full rate.
+"""
+
+from checker import each
+from checker.case import Case
+from checker.design import Design
+from checker.quantities.fresh_air import lacking_ducted_air
+from checker.quantities.ventilation import (
+    SLACK,
+    code_rate,
+    mean_exhaust,
+    mean_supply,
+    moves_both_ways,
+    provided_rate,
+    required_rate,
+)
+from checker.rule import Finding, Meets, Num, Rule
+
+
+def relies_on_it(case: Case, design: Design) -> bool:
+    """The design does not rely on the reduced rate."""
+    case.limit("balanced-distributed-factor")
+    if not moves_both_ways(case, design):
+        return False
+    provided = provided_rate(case, design)
+    least, full = required_rate(case, design), code_rate(case, design)
+    return least * (1 - SLACK) <= provided < full * (1 - SLACK)
+
+
+def check(
+    _design: Design, provided: float, full: float, supply: float, exhaust: float, lacking: list[str],
+    factor: float, tolerance: float,
+) -> Meets | Finding:  # fmt: skip
+    """Both conditions: balance, and ducts to all bedrooms and a living space."""
+    wrong = []
+    if abs(supply - exhaust) > tolerance * max(supply, exhaust) * (1 + SLACK):
+        wrong.append("supply {mean_supply} and exhaust {mean_exhaust} are not in balance")
+    if lacking:
+        wrong.append("no outdoor air is ducted to {lacking}")
+    numbers = {"lacking": Num(", ".join(lacking[:4]))}
+    if not wrong:
+        return Meets()
+    return Finding(
+        "{provided_rate} is below the full {code_rate}, and the reduction does not hold: " + "; ".join(wrong),
+        help="duct outdoor air to these rooms and balance the two sides, or provide the full {code_rate}",
+        numbers=numbers,
+    )
+
+
+RULE = Rule(
+    code="VENT-03", name="reduced-rate-without-its-conditions", severity="correction", since="0.1",
+    over=each.design, when=relies_on_it,
+    needs=(provided_rate, code_rate, mean_supply, mean_exhaust, lacking_ducted_air),
+    limits=("balanced-distributed-factor", "balance-tolerance"), check=check, answers=("A06",),
+)  # fmt: skip

@@ -1,0 +1,61 @@
+"""The way of ventilating that is stated for the house is not that of its fans.
+
+A house that is called balanced while only its supply runs all day is pressurized, and every figure built on
+the word is wrong: the credit for leakage, the worth of heat recovery, the make-up air. A reviewer will ask
+which of the two is meant.
+
+Correct the word, or the settings that run all day. A bath fan or hood on a slow all-day speed counts too.
+"""
+
+from checker import each
+from checker.case import Case, NotApplicable, quantity
+from checker.design.fans import Fan
+from checker.design.house import House
+from checker.quantities.whole_house import running
+from checker.rule import Finding, Meets, Num, Rule
+
+
+def is_stated(case: Case, house: House) -> bool:
+    """No way of ventilating is stated for the house."""
+    return case.maybe(house, "strategy") is not None
+
+
+@quantity()
+def strategy_shown(case: Case, house: House) -> str:
+    """The way of ventilating that the fans make. NotApplicable where no fan runs: another rule speaks of that."""
+    from checker.case import Missing
+
+    parts = running(case, case.design)
+    supplies, exhausts = any(part.supplies for part in parts), any(part.exhausts for part in parts)
+    if not parts and not case.stated("fans"):
+        raise Missing("fans")
+    if not parts:
+        if house.strategy == "none":
+            return "none"
+        raise NotApplicable("no fan runs all day or by a timer")
+    if not exhausts:
+        return "supply only"
+    if not supplies:
+        return "exhaust only"
+    recovers = any(isinstance(part.device, Fan) and part.device.role == "recovery" for part in parts)
+    return "balanced with recovery" if recovers else "balanced"
+
+
+def check(house: House, shown: str) -> Meets | Finding:
+    """The word and the fans; a recovery unit is balanced too."""
+    stated = house.strategy
+    if stated == shown or (stated == "balanced" and shown == "balanced with recovery"):
+        return Meets()
+    is_what = "no ventilation by fans" if stated == "none" else f"`{stated}`"
+    return Finding(
+        f"the house is said to have {is_what}, but what runs all day makes it `{{strategy_shown}}`",
+        at="strategy",
+        help="correct `house.strategy`, or the settings that run all day",
+        numbers={"strategy_shown": Num(shown)},
+    )
+
+
+RULE = Rule(
+    code="VENT-22", name="strategy-differs-from-the-fans", severity="caution", since="0.1",
+    over=each.house, when=is_stated, needs=(strategy_shown,), cites=("strategy-declared",), check=check,
+)  # fmt: skip
