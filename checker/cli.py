@@ -1,79 +1,38 @@
 """The command line: thin; every command calls one function elsewhere."""
 
-import argparse
 import gc
 import os
 import sys
 from typing import NoReturn
 
-from checker import __version__, bundle
-
-CAUTION = (
-    "airtally is an aid. It defers to the locally adopted code, the authority having jurisdiction, makers'\n"
-    "instructions and licensed practice. Gas, carbon monoxide, refrigerant and electricity can kill: have that\n"
-    "work designed and done by licensed people."
-)
-EXIT_CODES = (
-    "exit status: 0 nothing at or above --fail-on; 1 findings; 2 something could not be read or judged"
-)
+from checker import bundle
 
 
-def parser() -> argparse.ArgumentParser:
-    """The command line as it can be written."""
-    form = argparse.RawDescriptionHelpFormatter
-    top = argparse.ArgumentParser(
-        prog="airtally", formatter_class=form, epilog=f"{EXIT_CODES}\n\n{CAUTION}",
-        description="Checks a house's mechanical design while it is a sketch and a YAML file.",
-    )  # fmt: skip
-    top.add_argument("--version", action="version", version=f"airtally {__version__} (design_format 1)")
-    commands = top.add_subparsers(dest="command", metavar="COMMAND", required=True)
+class Options:
+    """What was asked for: the values that `check` takes when no option is given, and whatever was given."""
 
-    check = commands.add_parser("check", formatter_class=form, help="judge designs and number the findings",
-                                epilog=EXIT_CODES)  # fmt: skip
-    check.add_argument(
-        "paths", nargs="+", metavar="PATH", help="design files, folders of them, or - for standard input"
-    )
-    check.add_argument("--name", default="-", help="file name to show for standard input")
-    check.add_argument("--format", choices=("text", "json", "sarif", "junit"), default="text")
-    check.add_argument("--fail-on", choices=("correction", "caution", "note", "never"), default="correction",
-                       help="least severity that makes the exit status 1 (default: correction)")  # fmt: skip
-    check.add_argument(
-        "--complete", action="store_true", help="also exit with 1 while information is missing"
-    )
-    add_choice(check)
-    add_looks(check)
-
-    sheet = commands.add_parser(
-        "worksheet", help="show how each number was worked out: formula, inputs, result, source"
-    )
-    sheet.add_argument("paths", nargs=1, metavar="DESIGN", help="a design file, or - for standard input")
-    sheet.add_argument("--name", default="-", help="file name to show for standard input")
-    add_choice(sheet)
-    add_looks(sheet)
-
-    explain = commands.add_parser(
-        "explain", help="show the page of a rule, or the keys of a section of the file"
-    )
-    explain.add_argument(
-        "topic", metavar="CODE|NAME|SECTION", help="VENT-12, supply-and-exhaust-differ, fans, ducts.runs"
-    )
-
-    catalogue = commands.add_parser("catalogue", help="list every rule")
-    catalogue.add_argument("--format", choices=("text", "json"), default="text")
-    return top
+    def __init__(self, **given: object) -> None:
+        self.command = ""
+        self.topic = ""
+        self.paths: list[str] = []
+        self.name = "-"
+        self.format = "text"
+        self.fail_on = "correction"
+        self.complete = False
+        self.only: list[str] = []
+        self.without: list[str] = []
+        self.units = "trade"
+        self.color = "auto"
+        self.__dict__.update(given)
 
 
-def add_choice(command: argparse.ArgumentParser) -> None:
-    """Which rules to run."""
-    command.add_argument("--only", action="append", default=[], metavar="RULE,...",
-                         help="run only these areas, codes or names (VENT, EXH-02, supply-and-exhaust-differ)")  # fmt: skip
-    command.add_argument("--without", action="append", default=[], metavar="RULE,...", help="leave these out")
+def read_options(arguments: list[str]) -> Options:
+    """The options of a command line; `check FILE...` without options needs no argparse."""
+    if len(arguments) > 1 and arguments[0] == "check" and not any(each.startswith("-") for each in arguments):
+        return Options(command="check", paths=arguments[1:])
+    from checker.command_line import parser
 
-
-def add_looks(command: argparse.ArgumentParser) -> None:
-    """How numbers and colours look."""
-    command.add_argument("--units", choices=("trade", "metric"), default="trade", help="units of the output")
-    command.add_argument("--color", choices=("auto", "always", "never"), default="auto")
+    return Options(**vars(parser().parse_args(arguments)))
 
 
 def main(arguments: list[str] | None = None) -> int:
@@ -81,7 +40,7 @@ def main(arguments: list[str] | None = None) -> int:
     gc.disable()
     bundle.use()
     try:
-        return run(parser().parse_args(arguments))
+        return run(read_options(sys.argv[1:] if arguments is None else arguments))
     except BrokenPipeError:
         os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
         return 0
@@ -105,7 +64,7 @@ def broken(fault: Exception) -> int:
     return 2
 
 
-def run(options: argparse.Namespace) -> int:
+def run(options: Options) -> int:
     """Call the function behind a command."""
     if options.command == "check":
         return check(options)
@@ -125,7 +84,7 @@ def run(options: argparse.Namespace) -> int:
     return 0
 
 
-def check(options: argparse.Namespace) -> int:
+def check(options: Options) -> int:
     """Judge the designs and print the report in the format asked for."""
     from checker.judge import rules
     from checker.run import check_reading, exit_status, numbered
@@ -154,7 +113,7 @@ def check(options: argparse.Namespace) -> int:
     return exit_status(checked, options.fail_on, options.complete)
 
 
-def worksheet(options: argparse.Namespace) -> int:
+def worksheet(options: Options) -> int:
     """Print how every number of one design was worked out."""
     from checker.judge import rules
     from checker.outputs.worksheet import report
@@ -167,7 +126,7 @@ def worksheet(options: argparse.Namespace) -> int:
     return 2 if any(each.unreadable for each in checked) else 0
 
 
-def read_all(options: argparse.Namespace) -> list["Reading"]:  # type: ignore[name-defined]  # noqa: F821
+def read_all(options: Options) -> list["Reading"]:  # type: ignore[name-defined]  # noqa: F821
     """Readings of what was named; standard input is read once."""
     from checker.read import Reading, read_file, read_text
     from checker.run import design_files
@@ -187,7 +146,7 @@ def read_all(options: argparse.Namespace) -> list["Reading"]:  # type: ignore[na
     return readings
 
 
-def selection(options: argparse.Namespace) -> "Callable[[str, str], bool] | None":  # type: ignore[name-defined]  # noqa: F821
+def selection(options: Options) -> "Callable[[str, str], bool] | None":  # type: ignore[name-defined]  # noqa: F821
     """Whether a rule is wanted, by area, code or name; stops at a word that is none of them."""
     from checker.judge import modules
 

@@ -11,8 +11,8 @@ from checker.physics.air import HEAT_OF_VAPORISATION
 from checker.physics.arguments import require_finite, require_fraction, require_not_negative, require_positive
 from checker.physics.condensation import humidity_at_surface, wall_surface_temperature
 from checker.physics.mixing import Stream, mix
-from checker.physics.psychrometrics import humidity_ratio as saturated_at
 from checker.physics.psychrometrics import FREEZING, relative_humidity, saturation_pressure
+from checker.physics.psychrometrics import humidity_ratio as saturated_at
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import NoSolution, OutOfRange
 

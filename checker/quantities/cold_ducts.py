@@ -60,8 +60,7 @@ def surroundings(case: Case, duct: Airway) -> frozenset[str]:
     return frozenset(around(case, place) for place in case.get(duct, "location"))
 
 
-@quantity()
-def supplied_cold(case: Case, _design: object) -> list[Run]:
+def supplied_cold(case: Case) -> list[Run]:
     """Supply runs of the duct systems whose equipment cools."""
     found = []
     for system in case.design.ducts.values():
@@ -78,8 +77,7 @@ def cools(case: Case, unit: Equipment) -> bool:
     return unit.cooling is not None or unit.outdoor_unit is not None or unit.kind in COOLING_KINDS
 
 
-@quantity()
-def cold_in_winter(case: Case, _design: object) -> list[ColdDuct]:
+def cold_in_winter(case: Case) -> list[ColdDuct]:
     """Ducts that carry outdoor air, or the outgoing air of a recovery unit, each once."""
     found = {each.path: each for each in (*in_one_line(case), *for_make_up_air(case), *among_runs(case))}
     return list(found.values())
@@ -140,8 +138,7 @@ def is_cold_supply(mover: object, branch: Branch) -> bool:
     return mover.tempering is None or mover.tempering.by in (None, "none")
 
 
-@quantity()
-def stale_air_runs(case: Case, _design: object) -> list[Run]:
+def stale_air_runs(case: Case) -> list[Run]:
     """Runs that bring room air to recovery units."""
     found = []
     for system in case.design.ducts.values():

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from functools import partial
 
-from checker.case import Case, Missing, either, gather, path_of, quantity
+from checker.case import Case, Missing, gather, path_of, quantity
 from checker.design.airway import Airway, Run
 from checker.design.ducts import DuctSystem, Outlet
 from checker.design.equipment import Equipment
@@ -37,7 +37,10 @@ def room_flow(case: Case, room: Room, outlet_kind: str | None) -> float:
         field = "exhaust"
     if outlet_kind == "outdoor air outlet" and room.outdoor_air is not None:
         field = "outdoor_air"
-    return float(case.get(room, field))
+    stated = case.maybe(room, field)
+    if stated is None:
+        raise Missing(path_of(room, field))
+    return float(stated)
 
 
 @quantity("airflow", "stated; else what its room states, where it is the only outlet there")
@@ -63,7 +66,22 @@ def run_flow(case: Case, run: Run) -> float:
         return float(stated)
     system = system_of(run)
     found = tree(case, system)
-    return either(lambda: flow_beyond(case, found, found.branches[run.name]), lambda: flow_of_the_only(case, found, run))
+    return first_known(
+        case,
+        partial(flow_beyond, case, found, found.branches[run.name]),
+        partial(flow_of_the_only, case, found, run),
+    )
+
+
+def first_known(case: Case, *routes: Callable[[], float]) -> float:
+    """The first route that gives a flow; else Missing, of what the file leaves to be decided where it says so."""
+    gaps: list[Missing] = []
+    for route in routes:
+        try:
+            return route()
+        except Missing as gap:
+            gaps.append(gap)
+    raise next((gap for gap in gaps if case.design.tbd & set(gap.paths)), gaps[0])
 
 
 def flow_beyond(case: Case, found: Tree, branch: Branch) -> float:
@@ -120,7 +138,7 @@ def flow_taken_out(case: Case, found: Tree, system: DuctSystem) -> float:
             raise Missing(path_of(mover_of(case, system), "settings"))
         return exhaust_flow(case, setting)
 
-    return either(by_grilles, by_setting)
+    return first_known(case, by_grilles, by_setting)
 
 
 def declared_flow(case: Case, system: DuctSystem) -> float:
@@ -130,7 +148,9 @@ def declared_flow(case: Case, system: DuctSystem) -> float:
         return float(stated)
     try:
         return mover_flow(case, mover_setting(case, system), mover_of(case, system))
-    except Missing:
+    except Missing as gap:
+        if case.design.tbd & set(gap.paths):
+            raise
         raise Missing(path_of(system, "airflow")) from None
 
 
@@ -174,7 +194,7 @@ def system_flow(case: Case, system: DuctSystem) -> float:
     stated = case.maybe(system, "airflow")
     if stated is not None:
         return float(stated)
-    return either(lambda: sum_of_outlets(case, system), lambda: declared_flow(case, system))
+    return first_known(case, partial(sum_of_outlets, case, system), partial(declared_flow, case, system))
 
 
 @quantity("airflow", "sum of the supply outlets, or of the last supply runs where they name none")

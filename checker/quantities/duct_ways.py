@@ -105,6 +105,14 @@ def branch_shares(case: Case, branch: Branch, loaded: bool) -> list[Share]:
     return valued(items, flow)
 
 
+def open_end_shares(case: Case, system: DuctSystem, branch: Branch) -> list[Share]:
+    """The grille at the end of a run that leads to a room without naming its outlet."""
+    to_room = bool(branch.run.serves) or (branch.end is not None and branch.end.kind == "room")
+    if not to_room or grilles_are_counted(system):
+        return []
+    return [Share(f"grille of {branch.run.name}", 0.0, case.limit("outlet-drop"), path_of(system, "outlets"))]
+
+
 def ways(case: Case, system: DuctSystem, found: Tree, branches: list[Branch], loaded: bool) -> list[list[Share]]:
     """The shares along every way from the mover to an outlet or an open end."""
     routes = [partial(branch_shares, case, each, loaded) for each in found.branches.values()]
@@ -114,7 +122,7 @@ def ways(case: Case, system: DuctSystem, found: Tree, branches: list[Branch], lo
         along = list(dict.fromkeys(chain.from_iterable(by_run[each.run.name] for each in found.way(branch))))
         result += [[*along, *outlet_shares(case, system, name, loaded)] for name in branch.outlets]
         if not branch.farther and not branch.outlets:
-            result.append(along)
+            result.append([*along, *open_end_shares(case, system, branch)])
     return result
 
 

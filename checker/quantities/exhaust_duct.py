@@ -11,6 +11,7 @@ from checker.physics.exhaust_length import FLEX_ROUGHNESS, FOOT, SMOOTH_ROUGHNES
 from checker.physics.validity import OutOfRange
 from checker.quantities.local_exhaust import Exhauster, systems_of
 from checker.quantities.movers import exhaust_flow, supply_flow
+from checker.quantities.room_uses import room_use
 
 INCH = 0.0254
 CFM = FOOT**3 / 60.0
@@ -23,6 +24,7 @@ ELBOWS = {
     "elbow-90": 1, "elbow-45": 1, "elbow-30": 1, "elbow-180": 2, "elbow-90-mitered": 1, "flat-elbow-90": 1,
 }  # fmt: skip
 TURNS = {"none": 0, "90": 1, "180": 2}
+COLD_PLACES = frozenset({"attic", "crawl space", "garage", "outdoors", "roof", "floor over unconditioned"})
 DUCTLESS_KINDS = ("through-the-wall",)
 
 
@@ -198,3 +200,21 @@ def table_row(case: Case, line: Line, airflow: float) -> TableRow:
     if len(rows) > 1:
         raise CannotJudge("the length table is for one size and kind of duct, and this one changes on its way")
     return rows.pop()
+
+
+def cold_sections(case: Case, line: Line) -> list[Airway]:
+    """Sections that run through unheated space: a place of that name, or a room for such a use that is not heated."""
+    return [section for section in line.sections if any(is_cold(case, place) for place in case.get(section, "location"))]
+
+
+def is_cold(case: Case, place: str) -> bool:
+    """Whether a place is unheated; an attic or crawl space that is said to be conditioned is not."""
+    house = case.design.house
+    room = case.design.rooms.get(place)
+    if room is not None:
+        return room.conditioned is False or (room.conditioned is None and room_use(case, room) in COLD_PLACES)
+    if place == "attic" and house is not None and house.attic in ("conditioned",):
+        return False
+    if place == "crawl space" and house is not None and house.crawl_space == "conditioned":
+        return False
+    return place in COLD_PLACES

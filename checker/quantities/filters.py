@@ -181,6 +181,14 @@ def face_area(case: Case, filter_: Filter) -> float:
     return filter_face_area(size.width, size.height)
 
 
+def known_face(filter_: Filter) -> float | None:
+    """Face area of each filter in m2 where the file tells it, for a hint that does without."""
+    size = filter_.size
+    if filter_.face_area is not None or size is None or min(size.width, size.height) <= SIZE_ALLOWANCE:
+        return filter_.face_area
+    return filter_face_area(size.width, size.height)
+
+
 @quantity("velocity", "airflow / face area")
 def face_velocity(case: Case, filter_: Filter) -> float:
     """Velocity over the face of each filter."""

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from typing import NamedTuple, TypeVar
 
-from checker.case import CannotJudge, Case, either, path_of, quantity
+from checker.case import CannotJudge, Case, path_of, quantity
 from checker.design.house import House, Indoor
 from checker.design.site import Site, SummerDesign
 from checker.each import blank
@@ -13,6 +13,7 @@ from checker.quantities.ventilation_standard import site_of
 
 T = TypeVar("T")
 DAY = 86_400.0
+HUMIDITIES = ("dew_point", "wet_bulb", "humidity")
 
 
 class AirState(NamedTuple):
@@ -119,27 +120,16 @@ def outdoor_summer(case: Case, _node: object) -> AirState:
     dry = float(case.get(summer, "dry_bulb"))
     at = pressure(case, case.design)
 
-    def by_dew_point() -> float:
-        dew_point = not_above(case, summer, "dew_point", dry)
-        return worked_out(lambda: psychrometrics.humidity_ratio_from_dew_point(dew_point, at))
-
-    def by_wet_bulb() -> float:
-        wet_bulb = not_above(case, summer, "wet_bulb", dry)
-        return worked_out(lambda: psychrometrics.humidity_ratio_from_wet_bulb(dry, wet_bulb, at))
-
-    def by_humidity() -> float:
-        humidity = float(case.get(summer, "humidity"))
-        return worked_out(lambda: psychrometrics.humidity_ratio(dry, humidity, at))
-
-    return state_of_ratio(case, dry, either(by_wet_bulb if summer.dew_point is None else by_dew_point, by_humidity))
-
-
-def not_above(case: Case, summer: SummerDesign, field: str, dry_bulb: float) -> float:
-    """A dew point or wet bulb of the design day. CannotJudge where it is above the dry bulb."""
+    field = next((each for each in HUMIDITIES if case.maybe(summer, each) is not None), "wet_bulb")
     value = float(case.get(summer, field))
-    if value > dry_bulb:
+    if field != "humidity" and value > dry:
         raise CannotJudge(f"the {field.replace('_', ' ')} of the summer design day is above its dry bulb")
-    return value
+    formulas: dict[str, Callable[[], float]] = {
+        "dew_point": lambda: psychrometrics.humidity_ratio_from_dew_point(value, at),
+        "wet_bulb": lambda: psychrometrics.humidity_ratio_from_wet_bulb(dry, value, at),
+        "humidity": lambda: psychrometrics.humidity_ratio(dry, value, at),
+    }
+    return state_of_ratio(case, dry, worked_out(formulas[field]))
 
 
 @quantity("temperature_difference")

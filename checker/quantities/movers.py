@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from checker.case import Case, Missing, either, quantity
+from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
 from checker.design.hoods import Dryer, Hood
@@ -65,6 +65,17 @@ def measured_or_designed(case: Case, setting: Setting, field: str) -> float:
     return float(case.get(setting, field))
 
 
+def side_flow(case: Case, setting: Setting, field: str) -> float:
+    """A side of a recovery unit: as stated for it, else the one airflow that stands for both."""
+    at = f"{setting.path}.{field}"
+    measured = setting.measured is not None and getattr(setting.measured, field) is not None
+    unsaid = setting.airflow is None and f"{setting.path}.airflow" not in case.design.tbd
+    one_side = unsaid and (setting.supply_airflow, setting.exhaust_airflow) != (None, None)
+    if measured or getattr(setting, field) is not None or at in case.design.tbd or one_side:
+        return measured_or_designed(case, setting, field)
+    return airflow(case, setting)
+
+
 @quantity("airflow")
 def supply_flow(case: Case, setting: Setting) -> float:
     """Outdoor air that the device brings in at a setting."""
@@ -74,9 +85,7 @@ def supply_flow(case: Case, setting: Setting) -> float:
         if role == "supply":
             return airflow(case, setting)
         if role == "recovery":
-            return either(
-                lambda: measured_or_designed(case, setting, "supply_airflow"), lambda: airflow(case, setting)
-            )
+            return side_flow(case, setting, "supply_airflow")
     return 0.0
 
 
@@ -91,9 +100,7 @@ def exhaust_flow(case: Case, setting: Setting) -> float:
         if role == "exhaust":
             return airflow(case, setting)
         if role == "recovery":
-            return either(
-                lambda: measured_or_designed(case, setting, "exhaust_airflow"), lambda: airflow(case, setting)
-            )
+            return side_flow(case, setting, "exhaust_airflow")
     return 0.0
 
 

@@ -25,7 +25,7 @@ def check(_circuit: object, budget: Budget, size: Size | None, moved: float | No
         return Meets(numbers)
     so = "" if moved is None else "; on its curve it moves {moved} at best"
     return Finding(
-        "{fan} needs at least {needed} to move {airflow} through its ducts with a clean filter and offers {offered}" + so,
+        "{fan} offers {offered}, but needs at least {needed} to move {airflow} with a clean filter" + so,
         help=help_for(size),
         numbers=numbers,
     )

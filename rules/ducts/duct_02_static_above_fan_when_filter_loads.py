@@ -19,7 +19,7 @@ def check(_circuit: object, budget: Budget) -> Meets | Finding:
     if not budget.is_above:
         return Meets(numbers)
     return Finding(
-        "{fan} needs at least {needed} to move {airflow} with its filter loaded and offers {offered}",
+        "{fan} offers {offered}, but needs at least {needed} to move {airflow} with its filter loaded",
         help="give the filter more face or depth, or change it at a drop at least {excess} lower",
         numbers=numbers,
     )

@@ -22,7 +22,10 @@ def with_least(case: Case) -> list[Circuit]:
         for each in ducted_circuits(case)
         if isinstance(each.mover, Equipment)
         and each.mover.by_maker is not None
-        and each.mover.by_maker.least_static is not None
+        and (
+            each.mover.by_maker.least_static is not None
+            or f"{each.mover.by_maker.path}.least_static" in case.design.tbd
+        )
     ]
 
 

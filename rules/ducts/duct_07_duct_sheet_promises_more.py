@@ -37,9 +37,10 @@ def check(system: DuctSystem, differences: list[Difference]) -> Meets | Finding:
         return Meets(numbers)
     one = differences[0]
     numbers |= {"declared": Num(one.declared, one.dimension), "own": Num(one.own, one.dimension)}
-    bound = "at most" if one.field == "declared_available_static" else "at least"
+    static = one.field == "declared_available_static"
+    against = "more than the {own} that the design gives at most" if static else "less than the {own} as drawn, at least"
     return Finding(
-        f"the duct sheet of {{system}} declares {WORDS[one.field]} {{declared}}, but the design gives {bound} {{own}}",
+        f"the duct sheet of {{system}} declares {WORDS[one.field]} {{declared}}, {against}",
         at=one.field if getattr(system, one.field) is not None else "",
         help="fill the sheet in with {own}, and size the ducts again",
         numbers=numbers,

@@ -18,7 +18,12 @@ INCH = 0.0254
 
 def bent(case: Case) -> list[Airway]:
     """Flexible ducts whose bends the file describes."""
-    return [duct for duct in ducts(case) if duct.material == "flexible" and duct.elbow_radius is not None]
+    return [
+        duct
+        for duct in ducts(case)
+        if duct.material == "flexible"
+        and (duct.elbow_radius is not None or f"{duct.path}.elbow_radius" in case.design.tbd)
+    ]
 
 
 @quantity("diameter", source="a tight or mitered bend has half a diameter, a smooth one a diameter and a half")
@@ -26,9 +31,10 @@ def bend_radius(case: Case, duct: Airway) -> float:
     """Centreline radius of the bends."""
     diameter = equivalent_diameter(case.get(duct, "size"))
     words = {"mitered": 0.5, "tight": 0.5, "smooth": 1.5}
-    if duct.elbow_radius in words:
-        return words[duct.elbow_radius] * diameter
-    return float(case.get(duct, "elbow_radius").partition(" ")[0]) * INCH
+    stated: str = case.get(duct, "elbow_radius")
+    if stated in words:
+        return words[stated] * diameter
+    return float(stated.partition(" ")[0]) * INCH
 
 
 @quantity("diameter")

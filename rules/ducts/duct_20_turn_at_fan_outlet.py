@@ -65,7 +65,7 @@ def check(fan: Fan, airflow: float, static: float, diameter: float, limit: float
     if share_of_static(loss, static) <= limit * (1.0 + 1e-9):
         return Meets(numbers)
     return Finding(
-        "{fan} turns its air by {angle} degrees right at its outlet, which takes {loss} or more of its {offered}",
+        "{fan} turns its air by {angle} degrees right at its outlet: {loss} or more of its {offered} goes there",
         at="turn_at_outlet",
         help="turn the fan toward its duct, or make the turn {larger} or larger",
         numbers=numbers,

@@ -15,7 +15,8 @@ from checker.rule import Finding, Meets, Num, Rule
 
 def throwing(case: Case) -> list[Outlet]:
     """Outlets whose throw the file states."""
-    return [outlet for outlet in outlets(case) if outlet.throw is not None]
+    tbd = case.design.tbd
+    return [outlet for outlet in outlets(case) if outlet.throw is not None or f"{outlet.path}.throw" in tbd]
 
 
 def check(outlet: Outlet, throw: float, distance: float, window: list[float]) -> Meets | Finding:

@@ -62,7 +62,7 @@ def check(sizing: Sizing, stated: str) -> Meets | Finding:
     if any(word in stated.lower() for word in METHODS):
         return Meets(numbers)
     return Finding(
-        "the {what} are sized by `{method}`, which is no approved method",
+        "the {what} are sized by `{method}`, which is no method that the code names",
         help="size them by ACCA Manual D or the maker's instructions, and say so on the drawings",
         numbers=numbers,
     )

@@ -19,7 +19,9 @@ def collared(case: Case) -> list[Airway]:
     return [
         duct
         for duct in one_line_ducts(case)
-        if duct.up.outlet_size is not None or (duct.up.by_maker is not None and duct.up.by_maker.least_duct is not None)
+        if duct.up.outlet_size is not None
+        or f"{duct.up.path}.outlet_size" in case.design.tbd
+        or (duct.up.by_maker is not None and duct.up.by_maker.least_duct is not None)
     ]
 
 

@@ -1,4 +1,4 @@
-"""Room air on its way to a recovery unit cools so far in a cold attic or crawl space that water condenses in the duct.
+"""Moist room air on its way to a recovery unit gets so cold that water condenses in the duct.
 
 The duct from bath or kitchen to a recovery unit runs all day with moist room air. In the cold its wall falls below
 the dew point of that air: water collects, freezes, and runs back to the grille or into the unit. The heat lost on

@@ -7,27 +7,31 @@ The usual cause is a cabinet over the range at the height of its neighbors. Rais
 microwave that is listed for the smaller height and follow its instructions and those of the range.
 """
 
-from checker.case import Case, quantity
-from checker.design.hoods import Hood
+from checker import each
+from checker.case import Case, path_of, quantity
+from checker.design.hoods import Cooking, Hood
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def above_cooking(case: Case) -> list[Hood]:
-    """Hoods over a range or cooktop; downdrafts leave the space above open, and are not asked."""
-    return [
-        hood
-        for hood in case.design.hoods.values()
-        if hood.mount not in ("downdraft", "ceiling")
-        and not (hood.cooking is not None and hood.cooking.kind == "open-top broiler")
-    ]
+    """Hoods over a range or cooktop; for a downdraft or ceiling exhaust only where the height is spoken of."""
+    return [hood for hood in case.design.hoods.values() if asked_of(case, hood)]
+
+
+def asked_of(case: Case, hood: Hood) -> bool:
+    """Whether the height above this cooking top has to be known; broilers have a rule of their own."""
+    cooking = hood.cooking
+    if cooking is not None and cooking.kind == "open-top broiler":
+        return False
+    spoken = cooking is not None and (
+        cooking.combustible_clearance is not None or path_of(cooking, "combustible_clearance") in case.design.tbd
+    )
+    return spoken or hood.mount not in ("downdraft", "ceiling")
 
 
 @quantity("length")
 def clear_height(case: Case, hood: Hood) -> float:
     """Height from the cooking top to unprotected combustible material."""
-    from checker import each
-    from checker.design.hoods import Cooking
-
     cooking = hood.cooking or each.blank(Cooking, f"{hood.path}.cooking")
     return float(case.get(cooking, "combustible_clearance"))
 

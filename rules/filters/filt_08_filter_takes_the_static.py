@@ -18,14 +18,14 @@ from checker.design.filters import Filter
 from checker.quantities.duct_flow import fastest
 from checker.quantities.duct_graph import Mover
 from checker.quantities.filter_drops import Drop, clean_drop
-from checker.quantities.filters import count, face_area, mover_flow, movers_served
+from checker.quantities.filters import known_face, mover_flow, movers_served
 from checker.quantities.static_offer import Offer, offer
 from checker.rule import Finding, Meets, Num, Rule
 from checker.units import show
 
 
 class Load(NamedTuple):
-    """A filter beside what its mover offers, and its face in m2 where that is known."""
+    """A filter beside what its mover offers, and the face of each in m2 where that is known."""
 
     drop: Drop
     offer: Offer
@@ -50,11 +50,7 @@ def load(case: Case, filter_: Filter) -> Load:
     mover = loaded_mover(case, filter_)
     drop = clean_drop(case, filter_)
     found = offer(case, mover, fastest(case, mover.settings), mover_flow(case, mover, filter_))
-    try:
-        face = face_area(case, filter_) * count(case, filter_)
-    except (Missing, CannotJudge):
-        face = None
-    return Load(drop, found, mover.name, face)
+    return Load(drop, found, mover.name, known_face(filter_))
 
 
 def check(filter_: Filter, found: Load, share: float) -> Meets | Finding:
@@ -77,7 +73,7 @@ def check(filter_: Filter, found: Load, share: float) -> Meets | Finding:
     if found.face is not None and budget > 0.0:
         needed = found.face * (drop.nominal / budget) ** (1.0 / drop.exponent)
         numbers |= {"face": Num(found.face, "small_area"), "needed": Num(needed, "small_area")}
-        help_text += "; the same medium would need a face of about {needed}, not {face}"
+        help_text += "; the same medium would need about {needed} of face, not {face}"
     scaled = " (carried over from another airflow)" if drop.is_scaled else ""
     return Finding(
         f"{filter_.name} takes {{drop}} clean at {{flow}}{scaled}, and {found.mover} offers {{offered}} in all",

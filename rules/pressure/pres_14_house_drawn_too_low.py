@@ -39,8 +39,8 @@ def check(_design: Design, drawn: HousePressure, limit: float) -> Meets | Findin
         return Meets(numbers)
     more = "more than " if drawn.beyond else ""
     return Finding(
-        f"{drawn.combination.name} take out {{net}} more than comes in and draw the house down by {more}{{drawn}}, beyond "
-        "{limit}",
+        f"with {drawn.combination.name} on, {{net}} more goes out than comes in: the house stands {more}{{drawn}} below "
+        "outdoors, beyond {limit}",
         at="house.airtightness",
         help="bring in {make_up} of make-up air that runs with these fans, or choose smaller exhausts",
         numbers=numbers,

@@ -27,10 +27,10 @@ def check(_design: Design, farthest: HousePressure, limit: float, _low: float) -
     if farthest.within(limit):
         return Meets(numbers)
     more = "more than " if farthest.beyond else ""
-    runs, way = ("take out", "below") if net > 0 else ("bring in", "above")
+    runs, way = ("goes out than comes in", "below") if net > 0 else ("comes in than goes out", "above")
     return Finding(
-        f"on demand {farthest.combination.name} {runs} {{net}} beyond balance: the house stands {more}{{moved}} {way} outdoors, "
-        "beyond {on_demand_balance}",
+        f"with {farthest.combination.name} on, {{net}} more {runs}: the house stands {more}{{moved}} {way} outdoors, beyond "
+        "{on_demand_balance}",
         at="house.strategy",
         help="let the other side speed up with it by an interlock, show make-up air, or note that this combination was seen",
         numbers=numbers,

@@ -29,8 +29,8 @@ def check(_design: Design, largest: Largest, per_floor: float, burners: str, are
     if per_floor <= limit * (1 + 1e-9):
         return Meets(numbers)
     return Finding(
-        f"{largest.names} take out {{net}} more than comes in, above {{most}} for {{floor_area}} of floor, beside {burners}, "
-        "an open fire that draws room air",
+        f"with {largest.names} on, {{net}} more goes out than comes in, above {{most}} for {{floor_area}} "
+        f"of floor, beside {burners}, an open fire that draws room air",
         at=f"combustion.{burners.partition(', ')[0]}",
         help="bring in {excess} of outdoor air that runs with them, choose smaller exhausts, or choose one with its own "
         "outdoor air; carbon monoxide can spill: a licensed contractor tests the draft in the worst case",

@@ -40,7 +40,7 @@ def check(device: Fan | Hood, static: float, least: float) -> Meets | Finding:
     if static >= least * (1 - SLACK):
         return Meets()
     return Finding(
-        f"the efficacy of {device.name} is stated at {{static_of_efficacy}}; it counts from {{least_static}}",
+        f"the efficacy of {device.name} is stated at {{static_of_efficacy}}; it counts from {{least_static}} up",
         help="show airflow and power at {least_static} or more, under a setting or under `rating`",
     )
 

@@ -9,7 +9,7 @@ so in the house's strategy: the sums of the house then count, and another rule l
 """
 
 from checker import each
-from checker.case import Case
+from checker.case import Case, NotApplicable
 from checker.design.fans import Fan, Setting
 from checker.quantities.movers import exhaust_flow, is_continuous, supply_flow
 from checker.quantities.ventilation import SLACK
@@ -19,12 +19,14 @@ BALANCED = ("balanced", "balanced with recovery")
 
 
 def of_recovery(setting: Setting) -> bool:
-    """Settings of recovery units."""
-    return isinstance(setting.up, Fan) and setting.up.role == "recovery"
+    """Settings of recovery units, and of fans that do not say what they do."""
+    return isinstance(setting.up, Fan) and setting.up.role in (None, "recovery")
 
 
 def stands_alone(case: Case, setting: Setting) -> bool:
     """The sums of the house are judged in its stead."""
+    if case.get(setting.up, "role") != "recovery":
+        raise NotApplicable("it is no recovery unit")
     house = case.design.house
     return house is None or house.strategy not in BALANCED or not is_continuous(case, setting)
 

@@ -9,7 +9,7 @@ returns moisture helps most. Do not cut the ventilation below the rate that the 
 """
 
 from checker import each
-from checker.case import Case, CannotJudge, quantity
+from checker.case import CannotJudge, Case, quantity
 from checker.design.house import House
 from checker.physics import moisture
 from checker.quantities.moist_air import (

@@ -11,7 +11,12 @@ days where the code allows it, closes the gap.
 from checker import each
 from checker.case import Case
 from checker.design import Design
-from checker.quantities.latent_balance import cooling_units, latent_capacity, latent_of_people, latent_of_ventilation
+from checker.quantities.latent_balance import (
+    cooling_units,
+    latent_capacity,
+    latent_of_people,
+    latent_of_ventilation,
+)
 from checker.quantities.moist_air import summer_dew_point
 from checker.quantities.moisture_balance import outdoor_air
 from checker.rule import Finding, Meets, Num, Rule

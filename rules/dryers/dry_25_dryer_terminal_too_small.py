@@ -1,0 +1,40 @@
+"""The open area of a dryer's terminal is too small.
+
+A cap that opens less than the area of the 4 in duct holds the air back and catches lint at the narrow place.
+
+The usual cause is a flat or low-profile cap. Use one that opens at least 12.5 square inches.
+"""
+
+from checker.case import Case, either, quantity
+from checker.design.openings import Opening
+from checker.quantities.dryer_duct import dryers_of, terminals
+from checker.rule import Finding, Meets, Rule
+
+SLACK = 1e-9
+
+
+@quantity("small_area")
+def open_area(case: Case, terminal: Opening) -> float:
+    """Open area of the terminal, stated with it or with its dryer."""
+    dryers = dryers_of(case, terminal)
+    return either(
+        lambda: float(case.get(terminal, "free_area")),
+        *(lambda dryer=dryer: float(case.get(dryer, "terminal_area")) for dryer in dryers),
+    )
+
+
+def check(_terminal: Opening, area: float, least: float) -> Meets | Finding:
+    """Compare the open area with the least."""
+    if area >= least - SLACK:
+        return Meets()
+    return Finding(
+        "this dryer's terminal opens {open_area}, less than {limit}", at="free_area",
+        help="use a cap that opens {limit} or more",
+    )  # fmt: skip
+
+
+RULE = Rule(
+    code="DRY-25", name="dryer-terminal-too-small", severity="correction", since="0.1",
+    over=terminals, needs=(open_area,), limits=("dryer-terminal-area",), check=check,
+    nothing="the design has no dryer terminal", answers=("E19",),
+)  # fmt: skip
