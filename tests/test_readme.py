@@ -9,7 +9,9 @@ from tests.shown import ROOT, shown
 
 README = ROOT / "README.md"
 BLOCK = re.compile(
-    r"<!-- prints: airtally (?P<arguments>[^;\n]+?)(?:; (?P<part>first|last) (?P<count>\d+) lines)? -->\n```\w*\n(?P<text>.*?)```\n", re.S
+    r"<!-- prints: airtally (?P<arguments>[^;\n]+?)(?:; (?P<part>first|last) (?P<count>\d+) lines)? -->\n"
+    r"```\w*\n(?P<text>.*?)```\n",
+    re.S,
 )
 
 

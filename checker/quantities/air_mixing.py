@@ -35,7 +35,7 @@ def mixing_points(case: Case) -> list[Fan | Equipment]:
     fans = [
         fan
         for fan in case.design.fans.values()
-        if fan.role == "supply" and fan.tempering is not None and fan.tempering.by == "mixing"
+        if fan.tempering is not None and fan.tempering.by == "mixing" and case.maybe(fan, "role") == "supply"
     ]
     units = [
         unit
@@ -74,6 +74,11 @@ def mixed(case: Case, node: Fan | Equipment) -> Mixed:
         except NoSolution:
             clear = None
     return Mixed(outdoor, room, mixture.temperature, mixture.condensate > 0.0, clear)
+
+
+def recovery_units(case: Case) -> list[Fan]:
+    """Recovery units of the design."""
+    return [fan for fan in case.design.fans.values() if case.maybe(fan, "role") == "recovery"]
 
 
 class Frost(NamedTuple):

@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from checker.case import Case, Missing, path_of, quantity
+from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.airway import Airway
 from checker.design.ducts import DuctSystem
 from checker.design.equipment import Equipment
@@ -88,7 +88,15 @@ def system_circuit(case: Case, system: DuctSystem, mover: Mover) -> Circuit:
 
 @quantity("airflow", "that of the setting, or the design airflow of the duct system")
 def circuit_flow(case: Case, circuit: Circuit) -> float:
-    """Airflow that a circuit is judged at."""
+    """Airflow that a circuit is judged at. Raises CannotJudge where it is none."""
+    flow = stated_flow(case, circuit)
+    if flow <= 0.0:
+        raise CannotJudge(f"{circuit.name} moves no air at the setting that is judged")
+    return flow
+
+
+def stated_flow(case: Case, circuit: Circuit) -> float:
+    """Airflow of a circuit by its system or its setting. Raises Missing."""
     if circuit.system is not None and circuit.system.runs:
         if circuit.outgoing and circuit.setting is not None:
             return exhaust_flow(case, circuit.setting)

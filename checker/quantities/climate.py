@@ -9,7 +9,7 @@ def zone(case: Case, _node: object) -> str:
     """Climate zone as number and moisture letter, for example `6A`. CannotJudge for other words."""
     text = str(case.get(site_of(case), "climate_zone")).upper()
     word = text.removeprefix("CLIMATE").strip().removeprefix("ZONE").strip().replace(" ", "")
-    if not word[:1].isdigit() or word[1:] not in ("", "A", "B", "C", "MARINE") or not 0 <= int(word[0]) <= 8:
+    if not word[:1].isdecimal() or word[1:] not in ("", "A", "B", "C", "MARINE") or not 0 <= int(word[0]) <= 8:
         raise CannotJudge(f"`{text}` is not a climate zone from 0 to 8 with its moisture letter")
     return word[0] + word[1:2].replace("M", "C")
 

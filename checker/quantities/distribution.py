@@ -38,7 +38,7 @@ def deliveries(case: Case, design: object) -> list[Delivery]:
     for part in running(case, design):
         if part.supplies:
             own = of_part(case, part)
-            found += own
+            found += [each for each in own if each.room in case.design.rooms]
             if not own:
                 field = "to" if isinstance(part.device, Fan) else "serves"
                 open_ended.append(path_of(part.device, field))
@@ -103,7 +103,7 @@ def of_system(case: Case, system: DuctSystem, device: Device) -> list[Delivery]:
     found = [
         Delivery(outlet.room, device, outlet.path, case.maybe(outlet, "airflow"))
         for outlet in system.outlets.values()
-        if outlet.room is not None and leads_in(case, outlet, device)
+        if outlet.room in case.design.rooms and leads_in(case, outlet, device)
     ]
     for run in system.runs.values():
         ends = [run.to] if run.to in case.design.rooms and run.to not in system.outlets else []
@@ -133,7 +133,7 @@ def drawn_all_day(case: Case, design: object) -> frozenset[str]:
     found |= {room.name for room in case.design.rooms.values() if room.exhaust and room.exhaust_run == "continuous"}
     if absent and not found:
         raise Missing(*absent)
-    return frozenset(found)
+    return frozenset(name for name in found if name in case.design.rooms)
 
 
 @quantity()
@@ -141,7 +141,7 @@ def spaces(case: Case, _design: object) -> dict[str, frozenset[str]]:
     """The rooms that each room makes one space with: open to each other. Doors are taken as shut."""
     joined = {name: {name} for name in case.design.rooms}
     for room in case.design.rooms.values():
-        for name in room.open_to:
+        for name in (name for name in room.open_to if name in joined):
             together = joined[room.name] | joined[name]
             for each in together:
                 joined[each] = together

@@ -86,7 +86,7 @@ def outlet(case: Case, dryer: Dryer) -> Opening | None:
         if any(use.device is dryer and use.kind == "dryer exhaust" for use in used):
             return case.design.openings[name]
     alone = of_kind(case, TERMINALS)
-    if dryer.to in (None, *THROUGH_THE_SHELL) and len(alone) == 1 and len(case.design.dryers) == 1:
+    if case.maybe(dryer, "to") in (None, *THROUGH_THE_SHELL) and len(alone) == 1 and len(case.design.dryers) == 1:
         return alone[0]
     case.get(dryer, "to")
     return None

@@ -86,13 +86,13 @@ def flows_by_room(case: Case, system: DuctSystem) -> dict[str, float]:
     routes: list[tuple[str, Callable[[], float]]] = [
         (outlet.room, partial(outlet_flow, case, outlet))
         for outlet in system.outlets.values()
-        if outlet.room is not None and outlet.kind != "transfer grille" and not is_return_outlet(outlet)
+        if outlet.room in case.design.rooms and outlet.kind != "transfer grille" and not is_return_outlet(outlet)
     ]
     if system.runs:
         found = tree(case, system)
         for branch in found.leaves("supply"):
             room = only_room(branch)
-            if room is not None and not branch.outlets:
+            if room in case.design.rooms and not branch.outlets:
                 routes.append((room, partial(flow_beyond_or_stated, case, found, branch)))
     values = gather([route for _, route in routes])
     for (room, _), value in zip(routes, values, strict=True):
@@ -190,7 +190,7 @@ def served_rooms(case: Case) -> list[Served]:
     for system in comfort_systems(case):
         rooms = {outlet.room for outlet in system.outlets.values() if not is_return_outlet(outlet)}
         rooms |= {only_room(branch) for branch in sketch(case, system).leaves("supply")}
-        for name in sorted(room for room in rooms if room is not None):
+        for name in sorted(room for room in rooms if room in case.design.rooms):
             holders.setdefault(name, []).append(system)
     found = []
     for name, own in holders.items():

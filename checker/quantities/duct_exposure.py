@@ -7,7 +7,6 @@ from checker.design.airway import Airway, Run
 from checker.design.ducts import DuctSystem
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
-from checker.design.fields import fold
 from checker.design.house import House
 from checker.quantities.duct_graph import Side, sketch
 from checker.quantities.duct_scope import mover_or_none, systems
@@ -132,8 +131,3 @@ def supply_and_return_runs(case: Case) -> list[Run]:
 def is_recovery(mover: object) -> bool:
     """Whether the mover is a recovery unit."""
     return isinstance(mover, Fan) and mover.role == "recovery"
-
-
-def unsealed(word: str | None) -> bool:
-    """Whether a text says that there is none of it."""
-    return word is not None and fold(word) in ("none", "no", "not sealed", "unsealed", "n/a", "na", "false")

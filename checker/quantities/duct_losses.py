@@ -184,7 +184,7 @@ def filter_item(case: Case, filter_: Filter, design_flow: float, loaded: bool) -
         return Item(label, (), None, path_of(filter_, "drop_final" if loaded else "drop_clean"))
     times = 2.0 if loaded and final is None else 1.0
     ask = path_of(filter_, "drop_final") if times > 1.0 else ""
-    if known == 0.0:
+    if known == 0.0 or design_flow <= 0.0:
         return Item(label, (), ())
     at = case.maybe(filter_, "at")
     exponent = case.maybe(filter_, "exponent")
@@ -198,6 +198,8 @@ def filter_item(case: Case, filter_: Filter, design_flow: float, loaded: bool) -
 def filter_at(case: Case, filter_: Filter, frame: Item, known: float, times: float, design_flow: float) -> Item:
     """A filter whose drop is stated at another airflow, carried over by its exponent or by its bounds."""
     at = float(case.get(filter_, "at"))
+    if at <= 0.0:
+        raise CannotJudge(f"filter {filter_.name} states its pressure drop at no airflow")
     exponent = case.maybe(filter_, "exponent")
     count = case.maybe(filter_, "count") or 1.0
     flow = case.maybe(filter_, "airflow") or design_flow

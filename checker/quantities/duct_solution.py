@@ -54,7 +54,8 @@ def edges_of(case: Case, system: DuctSystem, worst: bool) -> list[Edge]:
             drop = case.maybe(outlet, "pressure_drop")
             if drop is None and worst and not grilles_are_counted(system):
                 drop = usual
-            part: Part = Device(drop, outlet_flow(case, outlet), 2.0) if drop else Resistance(NEGLIGIBLE, 1.0)
+            flow = outlet_flow(case, outlet)
+            part: Part = Device(drop, flow, 2.0) if drop and flow > 0.0 else Resistance(NEGLIGIBLE, 1.0)
             edges.append(Edge(f"outlet {name}", f"run {branch.run.name}", "rooms", [part]))
     return edges
 

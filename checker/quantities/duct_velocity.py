@@ -93,7 +93,7 @@ def quiet_outlets(case: Case) -> list[Outlet]:
         outlet
         for system in systems(case)
         for outlet in system.outlets.values()
-        if outlet.room is not None
+        if outlet.room in case.design.rooms
         and case.design.rooms[outlet.room].use in QUIET_ROOMS
         and (outlet.size is not None or outlet.free_area is not None or f"{outlet.path}.size" in case.design.tbd)
     ]

@@ -83,7 +83,7 @@ def outlet_shares(case: Case, system: DuctSystem, name: str, loaded: bool) -> li
     found = [Share(f"outlet {name}", drop, drop, "")] if drop is not None else []
     if drop is None and not grilles_are_counted(system):
         found = [Share(f"outlet {name}", 0.0, case.limit("outlet-drop"), path_of(outlet, "pressure_drop"))]
-    if outlet.filter is not None:
+    if outlet.filter in case.design.filters:
         found += valued([filter_item(case, case.design.filters[outlet.filter], flow, loaded)], flow)
     return found
 

@@ -208,12 +208,12 @@ def cold_sections(case: Case, line: Line) -> list[Airway]:
 
 
 def is_cold(case: Case, place: str) -> bool:
-    """Whether a place is unheated; an attic or crawl space that is said to be conditioned is not."""
+    """Whether a place is unheated; a conditioned attic or crawl space is not, nor an unvented attic."""
     house = case.design.house
     room = case.design.rooms.get(place)
     if room is not None:
         return room.conditioned is False or (room.conditioned is None and room_use(case, room) in COLD_PLACES)
-    if place == "attic" and house is not None and house.attic in ("conditioned",):
+    if place == "attic" and house is not None and house.attic in ("conditioned", "unvented"):
         return False
     if place == "crawl space" and house is not None and house.crawl_space == "conditioned":
         return False

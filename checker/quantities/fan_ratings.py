@@ -6,7 +6,7 @@ from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.fans import Curve, Fan
 from checker.physics.fan import FanCurve
 from checker.physics.validity import NoSolution, OutOfRange
-from checker.quantities.exhaust_duct import highest_setting
+from checker.quantities.exhaust_duct import highest_flow, highest_setting
 from checker.quantities.local_exhaust import Exhauster
 from checker.quantities.movers import exhaust_flow
 
@@ -61,7 +61,7 @@ def fan_curve(case: Case, curve: Curve) -> FanCurve:
 def offered_static(case: Case, device: Exhauster) -> float:
     """Static pressure that a fan or hood offers at the airflow of its highest setting."""
     setting = highest_setting(case, device)
-    flow = exhaust_flow(case, setting)
+    flow = highest_flow(case, device)
     static = case.maybe(setting, "static")
     if static is not None:
         return float(static)

@@ -72,8 +72,15 @@ def reach(case: Case, room: Room) -> Reach:
     design = case.design
     space = spaces(case, design)[room.name]
     if is_supplied(case, design):
-        if space & {each.room for each in deliveries(case, design)}:
+        led_to = {each.room for each in deliveries(case, design)}
+        if space & led_to:
             return Reach(True, "outdoor air is led to it")
+        beside = [design.rooms[name] for name in sorted(led_to) if room_use(case, design.rooms[name]) == "closet"]
+        if any(leads_to(one, space) for one in beside):
+            return Reach(True, "outdoor air comes from the closet beside it")
+        unsaid = [path_of(one, "door.to") for one in beside if might_be_beyond(case, one)]
+        if unsaid:
+            raise Missing(*unsaid)
         if space & circulated(case, design):
             return Reach(True, "its air is mixed with that of other rooms")
     drawn = drawn_all_day(case, design)

@@ -25,6 +25,8 @@ def dwelling(case: Case) -> Dwelling:
     if (case.maybe(house, "dwelling_units") or 1) > 1:
         raise CannotJudge(f"{house.dwelling_units} dwelling units: the rate goes by each one's floor area and bedrooms")
     area, bedrooms = case.all(house, "floor_area", "bedrooms")
+    if area <= 0:
+        raise CannotJudge("a house without any floor area is outside the range of the rates")
     return Dwelling(float(area), int(bedrooms))
 
 
@@ -82,9 +84,16 @@ def reduction(case: Case, node: object) -> float:
 
 
 @quantity("airflow", "code rate x 0.70 where supply and exhaust both run and the edition grants it")
-def required_rate(case: Case, node: object) -> float:
+def least_rate(case: Case, node: object) -> float:
     """The least continuous rate that could do for this kind of ventilation."""
     return code_rate(case, node) * reduction(case, node)
+
+
+@quantity("airflow", "code rate; the least that could do where the fans do not reach it")
+def required_rate(case: Case, node: object) -> float:
+    """Continuous rate that the fans are held against."""
+    full = code_rate(case, node)
+    return full if provided_rate(case, node) >= full * (1 - SLACK) else least_rate(case, node)
 
 
 def run_factor(case: Case, part: Running) -> float:

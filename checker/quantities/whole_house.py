@@ -61,7 +61,7 @@ def parts_of(case: Case, device: Fan | Hood) -> list[Running]:
     ways = {name: way_of_running(case, device.settings[name]) for name in sorted(device.settings)}
     named = [name for way in ("continuous", "cycles") for name in ways if ways[name] == way][:1]
     if not named:
-        unknown = [name for name in ways if not ways[name]]
+        unknown = sorted((name for name in ways if not ways[name]), key=partial(slowness, device))
         timed = device.control is not None and device.control.by == "programmable"
         if unknown and (sure or timed):
             raise Missing(path_of(device.settings[unknown[0]], "on_time" if timed else "run"))
@@ -71,6 +71,12 @@ def parts_of(case: Case, device: Fan | Hood) -> list[Running]:
     return [
         Running(device, setting, setting.path, label(device, setting), role != "exhaust", role != "supply")
     ]
+
+
+def slowness(device: Fan | Hood, name: str) -> float:
+    """How slow a setting is, to ask about the slowest first."""
+    flow = device.settings[name].airflow
+    return float("inf") if flow is None else flow
 
 
 def outdoor_air_ducts(case: Case) -> list[Running]:

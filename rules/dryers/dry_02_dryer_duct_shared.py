@@ -10,7 +10,7 @@ terminal.
 from checker import each
 from checker.case import Case, quantity
 from checker.design.hoods import Dryer
-from checker.quantities.dryer_duct import duct, is_vented, outlet
+from checker.quantities.dryer_duct import duct, is_vented, outlet, the_duct
 from checker.quantities.opening_kinds import uses
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -23,8 +23,7 @@ def sharers(case: Case, dryer: Dryer) -> list[str]:
         return list(airway.shared_with)
     opening = outlet(case, dryer)
     if opening is None:
-        case.get(airway, "shared_with") if airway is not None else case.get(dryer, "duct")
-        return []
+        return [str(other) for other in case.get(the_duct(case, dryer, "shared_with"), "shared_with")]
     used = uses(case, case.design)[opening.name]
     others = {use.device.name for use in used if use.device is not dryer and use.kind != "make-up air intake"}
     return sorted(others)

@@ -42,5 +42,6 @@ def check(_dryer: Dryer, area: float, by_maker: float | None, by_code: float) ->
 RULE = Rule(
     code="DRY-19", name="dryer-closet-closed", severity="correction", since="0.1",
     over=each.dryer, when=stands_in_closet, needs=(opening_area, area_by_maker), limits=("dryer-closet-opening",),
+    cites=("dryer-closet-opening",),
     check=check, nothing="the design has no clothes dryer", answers=("C11",),
 )  # fmt: skip

@@ -25,8 +25,10 @@ def opening_area(case: Case, dryer: Dryer) -> float:
 
 def gas_in_closet(case: Case, dryer: Dryer) -> bool:
     """The dryer burns no gas, or does not stand in a closet."""
-    fuel = case.get(dryer, "fuel")
-    return fuel is not None and burns_gas(dryer) and is_connected(case, dryer) and in_closet(case, dryer)
+    electric = dryer.fuel is not None and not burns_gas(dryer)
+    if electric or not is_connected(case, dryer) or not in_closet(case, dryer):
+        return False
+    return case.get(dryer, "fuel") is not None and burns_gas(dryer)
 
 
 def check(_dryer: Dryer, area: float, by_maker: float | None, by_code: float) -> Meets | Finding:
@@ -44,5 +46,6 @@ def check(_dryer: Dryer, area: float, by_maker: float | None, by_code: float) ->
 RULE = Rule(
     code="DRY-20", name="gas-dryer-closet-closed", severity="caution", since="0.1",
     over=each.dryer, when=gas_in_closet, needs=(opening_area, area_by_maker), limits=("gas-dryer-closet-opening",),
+    cites=("gas-dryer-closet-opening",),
     check=check, nothing="the design has no clothes dryer", answers=("C11", "E22"),
 )  # fmt: skip

@@ -5,7 +5,7 @@ A cap that opens less than the area of the 4 in duct holds the air back and catc
 The usual cause is a flat or low-profile cap. Use one that opens at least 12.5 square inches.
 """
 
-from checker.case import Case, either, quantity
+from checker.case import Case, quantity
 from checker.design.openings import Opening
 from checker.quantities.dryer_duct import dryers_of, terminals
 from checker.rule import Finding, Meets, Rule
@@ -16,11 +16,18 @@ SLACK = 1e-9
 @quantity("small_area")
 def open_area(case: Case, terminal: Opening) -> float:
     """Open area of the terminal, stated with it or with its dryer."""
-    dryers = dryers_of(case, terminal)
-    return either(
-        lambda: float(case.get(terminal, "free_area")),
-        *(lambda dryer=dryer: float(case.get(dryer, "terminal_area")) for dryer in dryers),
-    )
+    if terminal.free_area is None:
+        for dryer in dryers_of(case, terminal):
+            area = case.maybe(dryer, "terminal_area")
+            if area is not None:
+                return float(area)
+    return float(case.get(terminal, "free_area"))
+
+
+def terminals_of_edition(case: Case) -> list[Opening]:
+    """Dryer terminals, where the edition asks for an area at all."""
+    case.codebook.require("dryer-terminal-area")
+    return terminals(case)
 
 
 def check(_terminal: Opening, area: float, least: float) -> Meets | Finding:
@@ -35,6 +42,6 @@ def check(_terminal: Opening, area: float, least: float) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-25", name="dryer-terminal-too-small", severity="correction", since="0.1",
-    over=terminals, needs=(open_area,), limits=("dryer-terminal-area",), check=check,
+    over=terminals_of_edition, needs=(open_area,), limits=("dryer-terminal-area",), check=check,
     nothing="the design has no dryer terminal", answers=("E19",),
 )  # fmt: skip

@@ -61,8 +61,8 @@ def least(case: Case, measure: Measure) -> float:
 
 
 SPOKEN = {
-    "thickness": "sheet thickness", "gap_to_combustibles": "gap to combustible material above it",
-    "cooking.combustible_clearance": "height from the broiler to combustible material", "width": "width",
+    "thickness": "a sheet thickness of", "gap_to_combustibles": "a gap to combustible material above it of",
+    "cooking.combustible_clearance": "a clear height below combustible material of", "width": "a width of",
 }  # fmt: skip
 
 
@@ -77,7 +77,7 @@ def check(measure: Measure, drawn: float, asked: float) -> Meets | Finding:
     if drawn >= asked * (1 - 1e-9):
         return Meets(numbers)
     return Finding(
-        f"the {SPOKEN[measure.name]} of {{name}} over the broiler is {{drawn}}{unit}, less than {{asked}}{unit}",
+        f"the hood {{name}} over the broiler has {SPOKEN[measure.name]} {{drawn}}{unit}, less than {{asked}}{unit}",
         help=f"provide {{asked}}{unit} or more, as the broiler's listing and instructions ask", numbers=numbers,
     )  # fmt: skip
 

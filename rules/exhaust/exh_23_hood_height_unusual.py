@@ -38,10 +38,10 @@ def heights(case: Case, hood: Hood) -> Heights:
     least, greatest = case.limit("hood-height-least"), case.limit("hood-height-greatest")
     maker = hood.by_maker
     if maker is None:
-        return Heights(least, greatest, "usual")
+        return Heights(least, greatest, "the usual")
     own = (case.maybe(maker, "least_height"), case.maybe(maker, "greatest_height"))
     if own == (None, None):
-        return Heights(least, greatest, "usual")
+        return Heights(least, greatest, "the usual")
     return Heights(own[0] if own[0] is not None else 0.0, own[1] if own[1] is not None else greatest, "its maker's")
 
 
@@ -56,7 +56,7 @@ def check(hood: Hood, height: float, heights: Heights) -> Meets | Finding:
     low = height < heights.least
     side = "lower than {least}" if low else "higher than {greatest}"
     return Finding(
-        f"{{name}} hangs {{height}} above the cooking top, {side}, the {heights.whose} limit",
+        f"{{name}} hangs {{height}} above the cooking top, {side}, {heights.whose} limit",
         at="mounting_height", help=f"{'raise' if low else 'lower'} it to {{{'least' if low else 'greatest'}}}",
         numbers=numbers,
     )  # fmt: skip

@@ -17,11 +17,13 @@ CFM_PER_FOOT = 0.3048**2 / 60.0
 
 
 def over_known_widths(case: Case) -> list[Hood]:
-    """Ducted hoods over a cooking top whose width is stated."""
+    """Ducted hoods over a cooking top whose width is stated or left open."""
     return [
         hood
         for hood in ducted_hoods(case)
-        if hood.mount not in ("downdraft", "ceiling") and hood.cooking is not None and hood.cooking.width is not None
+        if hood.mount not in ("downdraft", "ceiling")
+        and hood.cooking is not None
+        and (hood.cooking.width is not None or f"{hood.cooking.path}.width" in case.design.tbd)
     ]
 
 

@@ -9,15 +9,19 @@ lay it low under the ceiling insulation, or keep it inside the heated space.
 
 from checker.case import Case, NotApplicable, quantity
 from checker.design.airway import Airway
+from checker.design.fans import Fan
 from checker.quantities.exhaust_duct import cold_sections, exhaust_line
-from checker.quantities.exhaust_end import exhausts
-from checker.quantities.local_exhaust import Exhauster
 from checker.rule import Finding, Meets, Num, Rule
 
 WARM_ZONES = ("1", "2")
 
 
-def is_cold_place(case: Case, device: Exhauster) -> bool:
+def exhaust_fans(case: Case) -> list[Fan]:
+    """Exhaust fans; what a recovery unit blows out has already given off its heat."""
+    return [fan for fan in case.design.fans.values() if fan.role == "exhaust"]
+
+
+def is_cold_place(case: Case, _fan: Fan) -> bool:
     """It hardly gets cold in this climate zone."""
     site = case.design.site
     zone = case.maybe(site, "climate_zone") if site is not None else None
@@ -25,25 +29,25 @@ def is_cold_place(case: Case, device: Exhauster) -> bool:
 
 
 @quantity()
-def cold_run(case: Case, device: Exhauster) -> Airway:
+def cold_run(case: Case, fan: Fan) -> Airway:
     """The first section of the duct that runs through the cold. Raises NotApplicable where none does."""
-    cold = cold_sections(case, exhaust_line(case, device))
+    cold = cold_sections(case, exhaust_line(case, fan))
     if not cold:
         raise NotApplicable("its duct does not run through a cold space")
     return cold[0]
 
 
 @quantity("resistance")
-def insulation(case: Case, device: Exhauster) -> float:
+def insulation(case: Case, fan: Fan) -> float:
     """Insulation of that section; what lies over a buried duct counts too."""
-    run = cold_run(case, device)
+    run = cold_run(case, fan)
     over = case.maybe(run, "insulation_over") if case.maybe(run, "buried") else None
     return float(over) if over is not None else float(case.get(run, "insulation"))
 
 
-def check(device: Exhauster, run: Airway, insulation: float, least: float) -> Meets | Finding:
+def check(fan: Fan, run: Airway, insulation: float, least: float) -> Meets | Finding:
     """Compare with what practice gives such ducts."""
-    numbers = {"name": Num(device.name), "where": Num(", ".join(run.location))}
+    numbers = {"name": Num(fan.name), "where": Num(", ".join(run.location))}
     if insulation >= least * (1 - 1e-9):
         return Meets(numbers)
     message = "the duct of {name} runs through {where} with {insulation} of insulation, less than {limit}"
@@ -56,6 +60,6 @@ def check(device: Exhauster, run: Airway, insulation: float, least: float) -> Me
 
 RULE = Rule(
     code="EXH-33", name="exhaust-duct-bare-in-cold", severity="caution", since="0.1",
-    over=exhausts, when=is_cold_place, needs=(cold_run, insulation), limits=("cold-exhaust-duct-insulation",),
-    check=check, nothing="the design has no exhaust fan, recovery unit or ducted hood", answers=("B33",),
+    over=exhaust_fans, when=is_cold_place, needs=(cold_run, insulation), limits=("cold-exhaust-duct-insulation",),
+    check=check, nothing="the design has no exhaust fan", answers=("B33",),
 )  # fmt: skip

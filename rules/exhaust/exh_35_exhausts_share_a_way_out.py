@@ -7,7 +7,7 @@ The usual cause is a second bath fan that was tied into the duct of the first. S
 each its own terminal.
 """
 
-from checker.case import Case, Missing, path_of, quantity
+from checker.case import Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Fan
 from checker.quantities.exhaust_duct import exhaust_line
 from checker.quantities.exhaust_end import exhausts, sharers
@@ -28,9 +28,8 @@ def others(case: Case, fan: Fan) -> str:
     try:
         for section in exhaust_line(case, fan).sections:
             named += section.shared_with
-    except Exception as problem:
-        if not isinstance(problem, Missing):
-            named += []
+    except (Missing, NotApplicable):
+        pass
     return ", ".join(dict.fromkeys([*named, *sharers(case, fan)]))
 
 

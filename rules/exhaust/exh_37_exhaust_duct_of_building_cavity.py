@@ -6,13 +6,26 @@ return air, and exhaust ducts follow the same rules of construction.
 The usual cause is an old chase that is handy. Put a metal duct into it, sealed, from the fan to the terminal.
 """
 
-from checker.case import Case, quantity
+from checker.case import Case, Missing, NotApplicable, path_of, quantity
 from checker.quantities.exhaust_duct import exhaust_line
 from checker.quantities.exhaust_end import exhausts
 from checker.quantities.local_exhaust import Exhauster
 from checker.rule import Finding, Meets, Num, Rule
 
 NO_DUCT = ("framing cavity", "gypsum")
+
+
+def of_stated_material(case: Case) -> list[Exhauster]:
+    """Exhausts of whose duct any material is stated or left open."""
+    found = []
+    for device in exhausts(case):
+        try:
+            sections = exhaust_line(case, device).sections
+        except (Missing, NotApplicable):
+            continue
+        if any(each.material is not None or path_of(each, "material") in case.design.tbd for each in sections):
+            found.append(device)
+    return found
 
 
 @quantity()
@@ -35,6 +48,6 @@ def check(device: Exhauster, materials: tuple[str, ...]) -> Meets | Finding:
 
 RULE = Rule(
     code="EXH-37", name="exhaust-duct-of-building-cavity", severity="correction", since="0.1",
-    over=exhausts, needs=(materials,), cites=("exhaust-duct-construction",), check=check,
-    nothing="the design has no exhaust fan, recovery unit or ducted hood", answers=("B35",),
+    over=of_stated_material, needs=(materials,), cites=("exhaust-duct-construction",), check=check,
+    nothing="no material of an exhaust duct is stated", answers=("B35",),
 )  # fmt: skip

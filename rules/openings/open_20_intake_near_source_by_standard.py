@@ -37,6 +37,12 @@ def eased(case: Case, inlet: Opening, other: Opening) -> bool:
     return stated(case, other, "on") == "roof" or kind(case, other) == "dryer exhaust"
 
 
+def inlets(case: Case) -> list[Opening]:
+    """Outdoor air intakes, where the design is held against the standard at all."""
+    case.codebook.require("standard-intake-to-source")
+    return known_intakes(case)
+
+
 def driven(case: Case, inlet: Opening) -> bool:
     """The inlet is passive, or a combined terminal."""
     return is_mechanical(case, inlet) and kind(case, inlet) != "combined intake and exhaust"
@@ -59,7 +65,7 @@ def check(
 
 RULE = Rule(
     code="OPEN-20", name="intake-near-source-by-standard", severity="caution", since="0.1",
-    over=known_intakes, when=driven, needs=(far_sources, near_sources),
+    over=inlets, when=driven, needs=(far_sources, near_sources),
     limits=("standard-intake-to-source", "standard-intake-to-roof-source"), check=check,
     nothing="the design has no outdoor air intake", answers=("D09",),
 )  # fmt: skip

@@ -15,11 +15,11 @@ from checker.quantities.fresh_air import lacking_ducted_air
 from checker.quantities.ventilation import (
     SLACK,
     code_rate,
+    least_rate,
     mean_exhaust,
     mean_supply,
     moves_both_ways,
     provided_rate,
-    required_rate,
 )
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -30,7 +30,7 @@ def relies_on_it(case: Case, design: Design) -> bool:
     if not moves_both_ways(case, design):
         return False
     provided = provided_rate(case, design)
-    least, full = required_rate(case, design), code_rate(case, design)
+    least, full = least_rate(case, design), code_rate(case, design)
     return least * (1 - SLACK) <= provided < full * (1 - SLACK)
 
 

@@ -24,7 +24,10 @@ def whole_house_fans(case: Case) -> list[Fan | Hood]:
 
 @quantity("pressure", "highest static pressure of the stated points whose efficacy reaches the table")
 def static_of_efficacy(case: Case, device: Fan | Hood) -> float:
-    """Static pressure at which a sufficient efficacy is stated. NotApplicable where none is sufficient."""
+    """Static pressure at which a sufficient efficacy is stated. NotApplicable where none is, or none suffices."""
+    rated = isinstance(device, Fan) and device.rating is not None and device.rating.power
+    if not rated and not any(setting.power for setting in device.settings.values()):
+        raise NotApplicable("no power is stated, which another rule asks for")
     good = [point for point in points(case, device) if point.reaches]
     if not good:
         raise NotApplicable("no stated point reaches the efficacy at all")

@@ -12,7 +12,7 @@ from typing import NamedTuple
 from checker.case import Case, quantity
 from checker.design.controls import VentilationWorksheet
 from checker.quantities.airtightness import house_of
-from checker.quantities.ventilation import SLACK, required_rate
+from checker.quantities.ventilation import SLACK, least_rate
 from checker.rule import Finding, Meets, Num, Rule
 
 DIMENSIONS = {"floor_area": "area", "bedrooms": "", "required_rate": "airflow"}
@@ -38,26 +38,33 @@ def figures(case: Case) -> list[Figure]:
     ]
 
 
-@quantity()
-def of_the_design(case: Case, figure: Figure) -> float:
+class Own(NamedTuple):
     """The same figure by the design."""
+
+    value: float
+
+
+@quantity()
+def of_the_design(case: Case, figure: Figure) -> Own:
+    """What the design makes of the figure."""
     if figure.name == "required_rate":
-        return required_rate(case, case.design)
-    return float(case.get(house_of(case), figure.name))
+        return Own(least_rate(case, case.design))
+    return Own(float(case.get(house_of(case), figure.name)))
 
 
-def check(figure: Figure, own: float, rounding: float) -> Meets | Finding:
+def check(figure: Figure, own: Own, rounding: float) -> Meets | Finding:
     """Agreement within rounding; a rate may be above."""
-    slack = 0.0 if figure.name == "bedrooms" else rounding * own + SLACK
-    short = own - figure.stated
+    slack = 0.0 if figure.name == "bedrooms" else rounding * own.value + SLACK
+    short = own.value - figure.stated
+    dimension, both = DIMENSIONS[figure.name], {"stated": figure.stated, "own": own.value}
+    numbers = {name: Num(value, dimension) if dimension else Num(int(value)) for name, value in both.items()}
     if short <= slack and (figure.name == "required_rate" or -short <= slack):
-        return Meets()
-    what = figure.name.replace("_", " ")
-    dimension, both = DIMENSIONS[figure.name], {"stated": figure.stated, "own": own}
+        return Meets(numbers)
+    what = {"bedrooms": "number of bedrooms"}.get(figure.name, figure.name.replace("_", " "))
     return Finding(
         f"the ventilation worksheet has a {what} of {{stated}}; by the design it is {{own}}",
         help="correct the worksheet or the design, whichever is out of date",
-        numbers={name: Num(value, dimension) if dimension else Num(int(value)) for name, value in both.items()},
+        numbers=numbers,
     )
 
 

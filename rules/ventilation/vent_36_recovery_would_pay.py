@@ -17,11 +17,11 @@ from checker.quantities.recovery_worth import extra_fan_cost, heat_cost, ventila
 from checker.quantities.whole_house import needed
 from checker.rule import Finding, Meets, Num, Rule
 
-YEAR = 365.25 * 86400.0
-
 
 def could_recover(case: Case, design: Design) -> bool:
-    """The design has recovery, or must have it by its climate zone."""
+    """No energy prices are stated, or the design has recovery, or must have it by its climate zone."""
+    if design.site is None or design.site.prices is None:
+        return False
     if any(isinstance(part.device, Fan) and part.device.role == "recovery" for part in needed(case, design)):
         return False
     try:
@@ -31,16 +31,16 @@ def could_recover(case: Case, design: Design) -> bool:
 
 
 def check(
-    _design: Design, flow: float, heat: float, fan: float, recovery: float, time: float, least: float
+    _design: Design, flow: float, heat: float, fan: float, recovery: float, years: float, least: float
 ) -> Meets | Finding:
     """Saving of a year, and the first cost that it pays back."""
     saving = recovery * heat - fan
-    worth = max(0.0, saving) * time / YEAR
+    worth = max(0.0, saving) * years
     numbers = {
         "yearly_cost": Num(round(heat)),
         "saving": Num(round(saving)),
         "first_cost": Num(10 * round(worth / 10)),
-        "years": Num(round(time / YEAR)),
+        "years": Num(round(years)),
     }
     if worth < least:
         return Meets(numbers)

@@ -81,7 +81,10 @@ def covering(path: str, paths: set[str]) -> str:
     """The path itself, or the one just above or below it that the other side names."""
     if path in paths:
         return path
-    return next((each for each in sorted(paths) if each.startswith((f"{path}.", f"{path}[")) or path.startswith((f"{each}.", f"{each}["))), path)
+    for each in sorted(paths):
+        if each.startswith((f"{path}.", f"{path}[")) or path.startswith((f"{each}.", f"{each}[")):
+            return each
+    return path
 
 
 @pytest.mark.parametrize("seed", range(0, 150, 10))

@@ -39,9 +39,7 @@ def holder_of(design: dict[str, Any], path: str) -> tuple[Any, Any] | None:
     here: Any = design
     parts = [int(part) if part.isdigit() else part for part in re.findall(r"[^.\[\]]+", path)]
     for part in parts[:-1]:
-        if isinstance(here, dict) and part in here:
-            here = here[part]
-        elif isinstance(here, list) and isinstance(part, int) and part < len(here):
+        if (isinstance(here, dict) and part in here) or (isinstance(here, list) and isinstance(part, int) and part < len(here)):
             here = here[part]
         else:
             return None
