@@ -980,14 +980,6 @@ TABLE: dict[str, tuple[Any, ...]] = {'dryer-exhaust-outdoors': ("a dryer's exhau
                           {'irc-2015': 'R303.3', 'irc-2018': 'R303.3', 'irc-2021': 'R303.3', 'irc-2024': 'R325.2'},
                           'code',
                           'read in public copies of the four editions; half of 3 ft2'),
- 'kitchen-openable-share': ('a kitchen without local exhaust has an area that opens to outdoors, as a share of its '
-                            'floor area',
-                            'share',
-                            '4 %',
-                            {'irc-2021': 'R303.1', 'irc-2024': 'R325.1.2'},
-                            'code',
-                            'read in public copies of both editions; earlier editions accept whole-house '
-                            'ventilation for kitchens too'),
  'wet-room-exhaust': ('kitchens and baths have an exhaust fan, since windows stay shut in winter',
                       '',
                       None,

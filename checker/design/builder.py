@@ -45,7 +45,9 @@ class Builder:
                 return None
         node = section.__new__(section)
         values = node.__dict__
-        values.update(path=path, name=name, up=up)
+        values.update(path=path, name=name)
+        if "up" not in section.fields:  # a position's own `up` is its height
+            values["up"] = up
         known = fields_of(section)
         for key, value in data.items():
             field = known.get(key)

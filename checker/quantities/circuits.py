@@ -8,11 +8,10 @@ from checker.design.ducts import DuctSystem
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
 from checker.quantities.duct_flow import fastest, greatest_flow, mover_setting, system_flow
-from checker.quantities.duct_graph import Mover, mover_of
+from checker.quantities.duct_graph import DUCTED_KINDS, Mover, mover_of, sketch
 from checker.quantities.duct_scope import ROLES, mover_or_none, systems, systems_of
 from checker.quantities.movers import airflow, exhaust_flow, supply_flow
 
-DUCTED_KINDS = frozenset({"slim duct unit", "air handler", "furnace"})
 WITHOUT_DUCT = frozenset({"through-the-wall", "wall", "attic", "whole-house cooling"})
 
 
@@ -44,7 +43,7 @@ def circuits(case: Case) -> list[Circuit]:
             found += fan_circuits(case, fan)
     for unit in case.design.equipment.values():
         own = systems_of(case, unit)
-        found += [system_circuit(case, system, unit) for system in own]
+        found += [system_circuit(case, system, unit) for system in with_supply(case, own)]
         if not own and unit.kind in DUCTED_KINDS:
             found.append(Circuit(unit.path, unit.name, unit, None, None, None))
     for system in systems(case):
@@ -62,7 +61,7 @@ def fan_circuits(case: Case, fan: Fan) -> list[Circuit]:
     """Circuits of one fan: by its systems, else by its duct in one line at each setting that can be judged."""
     own = [system for system in systems_of(case, fan) if system.runs]
     if own:
-        found = [system_circuit(case, system, fan) for system in own]
+        found = [system_circuit(case, system, fan) for system in with_supply(case, own)]
         if fan.role == "recovery":
             found += [each._replace(path=f"{each.path}.runs", outgoing=True) for each in found]
         return found
@@ -79,6 +78,12 @@ def fan_circuits(case: Case, fan: Fan) -> list[Circuit]:
     if not judged:
         return [Circuit(fan.duct.path, fan.name, fan, None, beside, fan.duct)]
     return [Circuit(each.path, fan.name, fan, each, beside, fan.duct) for each in judged]
+
+
+def with_supply(case: Case, own: list[DuctSystem]) -> list[DuctSystem]:
+    """Of the systems of one mover those with supply runs; one that only returns belongs to the others."""
+    supplying = [each for each in own if not each.runs or sketch(case, each).leaves("supply")]
+    return supplying or own
 
 
 def system_circuit(case: Case, system: DuctSystem, mover: Mover) -> Circuit:

@@ -38,7 +38,7 @@ def deliveries(case: Case, design: object) -> list[Delivery]:
     for part in running(case, design):
         if part.supplies:
             own = of_part(case, part)
-            found += [each for each in own if each.room in case.design.rooms]
+            found += own
             if not own:
                 field = "to" if isinstance(part.device, Fan) else "serves"
                 open_ended.append(path_of(part.device, field))
@@ -75,11 +75,11 @@ def behind(case: Case, name: str) -> Equipment | None:
 
 def direct(case: Case, fan: Fan) -> list[Delivery]:
     """Rooms that a fan leads outdoor air to without passing through equipment."""
-    named = [name for name in fan.to if name in case.design.rooms]
+    named, stated = ([name for name in names if name in case.design.rooms] for names in (fan.to, fan.room))
     if fan.role == "recovery":
-        named += [name for name in fan.room if room_use(case, case.design.rooms[name]) not in WET_USES]
+        named += [name for name in stated if room_use(case, case.design.rooms[name]) not in WET_USES]
     else:
-        named += fan.room
+        named += stated
     at = path_of(fan, "to") if fan.to else path_of(fan, "room")
     found = [Delivery(name, fan, at, None) for name in dict.fromkeys(named)]
     for system in case.design.ducts.values():
@@ -91,7 +91,8 @@ def direct(case: Case, fan: Fan) -> list[Delivery]:
 
 def of_equipment(case: Case, unit: Equipment, device: Device) -> list[Delivery]:
     """Rooms that an air handler leads its air to: by the outlets of its duct system, and those that it serves."""
-    found = [Delivery(name, device, path_of(unit, "serves"), None) for name in unit.serves]
+    at = path_of(unit, "serves")
+    found = [Delivery(name, device, at, None) for name in unit.serves if name in case.design.rooms]
     for system in case.design.ducts.values():
         if mover_or_none(case, system) is unit:
             found += of_system(case, system, device)
@@ -107,7 +108,8 @@ def of_system(case: Case, system: DuctSystem, device: Device) -> list[Delivery]:
     ]
     for run in system.runs.values():
         ends = [run.to] if run.to in case.design.rooms and run.to not in system.outlets else []
-        found += [Delivery(name, device, run.path, None) for name in [*ends, *run.serves]]
+        ends += [name for name in run.serves if name in case.design.rooms]
+        found += [Delivery(name, device, run.path, None) for name in ends]
     return found
 
 

@@ -12,6 +12,7 @@ from checker.design.hoods import Hood
 
 Side = Literal["supply", "return"]
 Mover = Equipment | Fan | Hood
+DUCTED_KINDS = frozenset({"slim duct unit", "air handler", "furnace"})
 RETURN_KINDS = frozenset({"return grille", "filter grille", "exhaust grille"})
 
 
@@ -84,10 +85,17 @@ def mover_of(case: Case, system: DuctSystem) -> Mover:
     if named is None:
         ends = {end for run in system.runs.values() for end in (run.from_, run.to) if end in known}
         ends -= {*system.runs, *system.outlets}
-        named = ends.pop() if len(ends) == 1 else None
+        named = ends.pop() if len(ends) == 1 else the_only_mover(case)
     if named not in known:
         raise Missing(path_of(system, "mover"))
     return known[named]
+
+
+def the_only_mover(case: Case) -> str | None:
+    """The one thing in the whole design that can move air through ducts; None where there are none or several."""
+    units = [name for name, unit in case.design.equipment.items() if unit.kind in DUCTED_KINDS]
+    movers = [*units, *case.design.fans, *case.design.hoods]
+    return movers[0] if len(movers) == 1 and len(case.design.ducts) == 1 else None
 
 
 def is_return_outlet(outlet: Outlet) -> bool:

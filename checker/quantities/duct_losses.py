@@ -18,6 +18,8 @@ from checker.physics.fittings import opening_coefficient
 from checker.physics.flexible import (
     CARELESS_COMPRESSION,
     EXHAUST_TABLE_ROUGHNESS,
+    LARGEST_COMPRESSION,
+    SMALLEST_DIAMETER,
     STRETCHED_ROUGHNESS,
     compression_factor,
     flexible_friction_bounds,
@@ -117,6 +119,12 @@ def flexible_bounds(
     if compression is None:
         return (EXHAUST_TABLE_ROUGHNESS, 1.0), worst, ask
     reckoned = with_sag(compression, case.maybe(duct, "sag") or 0.0)
+    if diameter < SMALLEST_DIAMETER and reckoned <= LARGEST_COMPRESSION:
+        # The effect grows as ducts get smaller, in proportion to the compression: the factor lies between that of
+        # the smallest duct of the equation and the equation carried on.
+        edge = compression_factor(SMALLEST_DIAMETER, reckoned)
+        carried_on = 1.0 + (worst[1] - 1.0) * reckoned / CARELESS_COMPRESSION
+        return (STRETCHED_ROUGHNESS, edge), (STRETCHED_ROUGHNESS, max(edge, carried_on)), ""
     try:
         factor = compression_factor(diameter, reckoned)
     except OutOfRange:

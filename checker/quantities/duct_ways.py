@@ -15,6 +15,7 @@ from checker.quantities.circuits import Circuit, circuit_flow
 from checker.quantities.duct_flow import outlet_flow, run_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, tree
 from checker.quantities.duct_losses import TERMINALS, Item, duct_items, filter_item, opening_item
+from checker.quantities.duct_scope import systems_of
 
 COIL_EXPONENTS = (1.7, 2.0)
 
@@ -69,9 +70,10 @@ def loss_item(case: Case, loss: Loss, design_flow: float) -> Item:
 def whole_flow_shares(case: Case, circuit: Circuit, flow: float, loaded: bool) -> list[Share]:
     """What all the air of a circuit passes: its filters and other components."""
     items = [filter_item(case, each, flow, loaded) for each in filters_of(case, circuit)]
-    if circuit.system is not None and not circuit.outgoing:
-        losses = circuit.system.losses.values()
-        items += [loss_item(case, loss, flow) for loss in losses if not case.maybe(loss, "inside")]
+    if circuit.mover is not None and not circuit.outgoing:
+        # A coil that two systems of one mover both list is one coil.
+        losses = {name: loss for system in systems_of(case, circuit.mover) for name, loss in system.losses.items()}
+        items += [loss_item(case, loss, flow) for loss in losses.values() if not case.maybe(loss, "inside")]
     return valued(items, flow)
 
 
@@ -178,10 +180,16 @@ def worst_shares(case: Case, circuit: Circuit, loaded: bool) -> tuple[float, lis
         shares = [*whole, *one_line_shares(case, circuit, flow)]
         return flow, shares, shares
     assert system is not None
-    found = tree(case, system)
+    assert circuit.mover is not None
+    beside = [each for each in systems_of(case, circuit.mover) if each is not system and each.runs]
     least, most = list(whole), list(whole)
-    for branches in sides_of(circuit, found):
-        low, high = costliest(ways(case, system, found, branches, loaded))
-        least += low
-        most += high
+    for side in (0, 1):
+        for each in (system, *beside):
+            found = tree(case, each)
+            branches = sides_of(circuit, found)[side]
+            if branches:
+                low, high = costliest(ways(case, each, found, branches, loaded))
+                least += low
+                most += high
+                break
     return flow, least, most

@@ -1,21 +1,15 @@
 """The duct of an exhaust fan, recovery unit or hood, whether it stands under the device or among the runs."""
 
-from math import inf
-from typing import Any, NamedTuple
+from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.airway import Airway, Run
 from checker.design.ducts import DuctSystem
 from checker.design.fans import Fan, Setting
-from checker.physics.exhaust_length import FLEX_ROUGHNESS, FOOT, SMOOTH_ROUGHNESS, tabulated_length
-from checker.physics.validity import OutOfRange
 from checker.quantities.local_exhaust import Exhauster, systems_of
 from checker.quantities.movers import exhaust_flow, supply_flow
 from checker.quantities.room_uses import room_use
 
-INCH = 0.0254
-CFM = FOOT**3 / 60.0
-CLOSE = 1e-6
 SMOOTH = frozenset(
     {"galvanized steel", "stainless steel", "copper", "aluminum", "rigid plastic", "pvc", "unknown metal"}
 )
@@ -152,54 +146,6 @@ def kind_of(case: Case, section: Airway) -> str:
     if material in FLEXIBLE:
         return "flexible"
     raise CannotJudge(f"the length table has no column for {material}")
-
-
-class TableRow(NamedTuple):
-    """With what a duct enters the code's length table: column, diameter in m, airflow in m3/s."""
-
-    kind: str
-    diameter: float
-    airflow: float
-
-
-def longest_by_table(table: dict[str, Any], row: TableRow) -> float:
-    """Greatest length in m before elbows, inf for no limit, 0 for not allowed.
-
-    A printed cell where diameter and airflow are printed; between them the equation behind the table, which
-    gives its cells to the foot. Raises CannotJudge above the last airflow.
-    """
-    inches, cfm = row.diameter / INCH, row.airflow / CFM
-    airflows = table["airflows"]
-    if cfm > airflows[-1] + CLOSE:
-        raise CannotJudge(
-            f"the length table ends at {airflows[-1]} cfm; above that the maker's instructions or a measured "
-            "airflow decide"
-        )
-    cells = table[row.kind]
-    largest = max(cells)
-    if inches < min(cells) - CLOSE:
-        return 0.0
-    size = next((each for each in cells if abs(each - min(inches, largest)) < CLOSE), None)
-    column = next((place for place, each in enumerate(airflows) if abs(each - cfm) < CLOSE), None)
-    if size is not None and column is not None:
-        cell = cells[size][column]
-        return inf if cell < 0 else cell * FOOT
-    roughness = FLEX_ROUGHNESS if row.kind == "flexible" else SMOOTH_ROUGHNESS
-    try:
-        return tabulated_length(row.airflow, min(row.diameter, largest * INCH), roughness)
-    except OutOfRange as problem:
-        raise CannotJudge(str(problem)) from None
-
-
-def table_row(case: Case, line: Line, airflow: float) -> TableRow:
-    """One row for the whole duct. Raises CannotJudge where sections differ: the table knows one duct."""
-    rows = set()
-    for section in line.sections:
-        size = case.get(section, "size")
-        rows.add(TableRow(kind_of(case, section), size.hydraulic_diameter, airflow))
-    if len(rows) > 1:
-        raise CannotJudge("the length table is for one size and kind of duct, and this one changes on its way")
-    return rows.pop()
 
 
 def cold_sections(case: Case, line: Line) -> list[Airway]:

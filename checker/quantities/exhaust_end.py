@@ -6,8 +6,8 @@ from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
 from checker.design.hoods import Hood
 from checker.design.openings import Opening
-from checker.quantities.local_exhaust import Exhauster, devices, systems_of
-from checker.quantities.room_uses import room_use
+from checker.quantities.local_exhaust import Exhauster, devices, points_of, systems_of
+from checker.quantities.room_uses import BATH_USES, room_use, rooms_used_as
 
 THROUGH_THE_SHELL = ("outdoors", "roof", "exterior wall")
 EXHAUST_KINDS = ("exhaust", "kitchen exhaust", "combined intake and exhaust", "other", None)
@@ -47,6 +47,22 @@ def exhausts(case: Case) -> list[Exhauster]:
 def ducted_hoods(case: Case) -> list[Hood]:
     """Every hood that does not blow back into the room."""
     return [hood for hood in case.design.hoods.values() if not hood.recirculating]
+
+
+def bath_fans(case: Case) -> list[Fan]:
+    """Exhaust fans that draw from a bath or toilet room; one whose role is not said is among them."""
+    baths = {room.name for room in rooms_used_as(case, *BATH_USES)}
+    found = []
+    for fan in case.design.fans.values():
+        drawn = {*fan.room, *fan.from_, *(name for name, _, _ in points_of(case, fan))}
+        if fan.role in ("exhaust", None) and baths & drawn:
+            found.append(fan)
+    return found
+
+
+def takes_out(case: Case, fan: Fan) -> bool:
+    """It is no exhaust fan."""
+    return bool(case.get(fan, "role") == "exhaust")
 
 
 @quantity()

@@ -9,7 +9,7 @@ from checker.design.fans import Fan, Setting
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
 from checker.quantities.movers import exhaust_flow, is_continuous
-from checker.quantities.room_uses import BATH_USES, WET_USES, room_use, rooms_used_as
+from checker.quantities.room_uses import WET_USES, room_use, rooms_used_as
 
 Exhauster = Fan | Hood
 Point = Outlet | Run
@@ -139,22 +139,6 @@ def room_of_hood(case: Case, hood: Hood) -> Room:
     return kitchens[0]
 
 
-def bath_fans(case: Case) -> list[Fan]:
-    """Exhaust fans that draw from a bath or toilet room; one whose role is not said is among them."""
-    baths = {room.name for room in rooms_used_as(case, *BATH_USES)}
-    found = []
-    for fan in case.design.fans.values():
-        drawn = {*fan.room, *fan.from_, *(name for name, _, _ in points_of(case, fan))}
-        if fan.role in ("exhaust", None) and baths & drawn:
-            found.append(fan)
-    return found
-
-
-def takes_out(case: Case, fan: Fan) -> bool:
-    """It is no exhaust fan."""
-    return bool(case.get(fan, "role") == "exhaust")
-
-
 @quantity()
 def local_exhaust(case: Case, room: Room) -> RoomExhaust:
     """Everything that takes air out of a room; without draws where the file is clear that nothing does."""
@@ -190,10 +174,11 @@ def runs_all_day(case: Case, room: Room, stated: float) -> bool:
 def draws_of(case: Case, device: Exhauster, room: Room) -> list[Draw]:
     """What one device takes from a room at each setting, or by its grille, or by the room's stated share."""
     points = [(point, system) for name, point, system in points_of(case, device) if name == room.name]
-    flows = [case.maybe(point, "airflow") for point, _ in points]
-    if points and None not in flows:
+    flows = [point_flow(case, point) for point, _ in points]
+    known = [flow for flow in flows if flow is not None]
+    if points and len(known) == len(points):
         first, system = points[0]
-        flow = sum(flows)
+        flow = sum(known)
         return [Draw(device, first.path, flow, point_runs(case, device, system, room))]
     settings: dict[str, Setting] = case.get(device, "settings")
     if len(rooms_exhausted(case, device)) == 1:
@@ -208,6 +193,17 @@ def draws_of(case: Case, device: Exhauster, room: Room) -> list[Draw]:
         Draw(device, setting.path, exhaust_flow(case, setting), is_continuous(case, setting), False)
         for setting in settings.values()
     ]
+
+
+def point_flow(case: Case, point: Point) -> float | None:
+    """Airflow of a grille or run: as measured where the house is built and it was measured, else as designed."""
+    project = case.design.project
+    if project is not None and project.stage == "as-built" and isinstance(point, Outlet) and point.measured is not None:
+        measured = case.maybe(point.measured, "airflow")
+        if measured is not None:
+            return float(measured)
+    designed = case.maybe(point, "airflow")
+    return None if designed is None else float(designed)
 
 
 def point_runs(case: Case, device: Exhauster, system: DuctSystem | None, room: Room) -> bool:

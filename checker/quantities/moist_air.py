@@ -103,6 +103,11 @@ def winter_design(case: Case, _node: object) -> float:
     return float(case.get(site_of(case), "winter_design"))
 
 
+def has_frost(case: Case, node: object) -> bool:
+    """The winter design temperature is not below freezing."""
+    return winter_design(case, node) < psychrometrics.FREEZING
+
+
 @quantity()
 def outdoor_winter(case: Case, node: object) -> AirState:
     """Outdoor air on the winter design day; 80 % humid where the site does not say."""

@@ -2,7 +2,7 @@
 
 from typing import NamedTuple
 
-from checker.case import CannotJudge, Case, Missing, either, path_of, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, either, path_of, quantity
 from checker.design.fans import Fan, Recovery
 from checker.each import blank
 from checker.physics import moisture
@@ -18,7 +18,7 @@ from checker.quantities.moist_air import (
     worked_out,
 )
 from checker.quantities.ventilation import mean_flows
-from checker.quantities.whole_house import exhaust_of, needed, run_share, running, supply_of
+from checker.quantities.whole_house import exhaust_of, is_ventilated, needed, run_share, running, supply_of
 
 MOST_RETURNED = 0.8
 """No core on the market returns a greater share of the moisture (common practice)."""
@@ -60,6 +60,8 @@ def returned(case: Case, node: object) -> Returned:
 @quantity("airflow", "the larger of supply and exhaust, averaged over time")
 def outdoor_air(case: Case, node: object) -> float:
     """Outdoor air that fans bring about. Raises NotApplicable where no fan ventilates the house."""
+    if not is_ventilated(case, node):
+        raise NotApplicable("no fan is there to ventilate the whole house")
     needed(case, node)
     flows = mean_flows(case, node)
     flow = counted_flow(flows.supply, flows.exhaust)

@@ -40,11 +40,10 @@ class Span(NamedTuple):
 
 def bearing(wall: str | None) -> float | None:
     """Bearing in degrees that a wall faces, if its name holds exactly one compass word."""
-    words = fold(wall or "").replace("north ", "north").replace("south ", "south").split()
-    joined = [word for word in words if word in BEARINGS]
-    spaced = fold(wall or "").split()
-    single = [word for word in spaced if word in BEARINGS]
-    found = joined if len(joined) == 1 else single
+    words = fold(wall or "").split()
+    found = [word for word in words if word in BEARINGS]
+    if len(found) == 2 and " ".join(found) in " ".join(words):
+        found = [word for word in ("".join(found),) if word in BEARINGS]
     return BEARINGS[found[0]] if len(found) == 1 else None
 
 

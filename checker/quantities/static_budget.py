@@ -116,11 +116,10 @@ def decided(found: Budget) -> Budget:
     asked: list[str] = []
     spread = sorted(found.open_shares, key=lambda share: share.low - share.high)
     left = sum(share.high for share in spread if share.high < inf) - found.low
-    for share in spread:
+    for share in (each for each in spread if each.ask):
         if left <= margin and share.high < inf:
             break
-        if share.ask:
-            asked.append(share.ask)
+        asked.append(share.ask)
         if share.high < inf:
             left -= share.high - share.low
     if not asked:

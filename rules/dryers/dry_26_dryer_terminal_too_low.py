@@ -28,12 +28,13 @@ def least_height(case: Case, terminal: Opening) -> float:
         raise
 
 
-def check(_terminal: Opening, height: float, least: float, _usual: float) -> Meets | Finding:
+def check(_terminal: Opening, height: float, least: float, usual: float) -> Meets | Finding:
     """Compare the lower edge with the least height."""
     if height >= least - ROUNDING:
         return Meets()
+    than = "under {least_height} of snow" if least > usual else "lower than the usual {limit}"
     return Finding(
-        "this dryer's terminal is {clear_height} above the ground or roof, lower than the usual {least_height}",
+        f"this dryer's terminal is {{clear_height}} above the ground or roof, {than}",
         help="raise the terminal by {short}",
         numbers={"short": Num(least - height, "length")},
     )

@@ -63,7 +63,7 @@ def check(of: DuctSet, bad: tuple[Airway, ...]) -> Meets | Finding:
         return Meets()
     wanted = "UL 181A" if bad[0].material == "duct board" else "UL 181B"
     return Finding(
-        "{ducts} is sealed with {sealant}, which is not marked {wanted}",
+        "`{sealant}` on {ducts} is not marked {wanted}",
         at=below(of, bad[0], "sealed"),
         help="seal with mastic or tape marked {wanted}",
         numbers={

@@ -31,7 +31,7 @@ def check(of: DuctSet, bad: tuple[Airway, ...]) -> Meets | Finding:
     if not bad:
         return Meets()
     return Finding(
-        "{ducts} is flexible duct with the listing `{listing}`, not UL 181",
+        "flexible duct ({ducts}) has the listing `{listing}`, not UL 181",
         at=below(of, bad[0], "listing"),
         help="use flexible duct that is listed and labeled by UL 181, or rigid metal",
         numbers={"ducts": Num(listed(bad)), "listing": Num(bad[0].listing or "none")},

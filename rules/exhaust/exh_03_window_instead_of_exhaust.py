@@ -25,8 +25,9 @@ def check(room: Room, use: str, exhaust: RoomExhaust) -> Meets | Finding:
         return Meets()
     if room.window is None and use != "kitchen":
         raise NotApplicable("it has no window to rely on; another rule asks for its exhaust")
+    window = "; a window alone stays shut when it is cold" if room.window is not None else ""
     return Finding(
-        "nothing takes air from {name} to outdoors; a window alone stays shut when it is cold",
+        f"nothing takes air from {{name}} to outdoors{window}",
         help="add an exhaust fan or hood to outdoors, or let a recovery unit draw from this room",
         numbers={"name": Num(room.name)},
     )

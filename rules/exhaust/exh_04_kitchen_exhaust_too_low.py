@@ -28,9 +28,14 @@ def check(room: Room, exhaust: RoomExhaust, all_day: float, on_demand: float) ->
     if exhaust.reaches(all_day, on_demand):
         return Meets(numbers)
     share = "" if exhaust.split_known else ", even if all of the shared fan went there"
+    message = f"{{name}} gets {{most}} of exhaust on demand, below {{kitchen_exhaust_on_demand}}{share}"
+    if exhaust.continuous > 0:
+        message = (
+            "{name} gets {steady} of exhaust all day and {most} at most, below {kitchen_exhaust_continuous} all day "
+            f"and {{kitchen_exhaust_on_demand}} on demand{share}"
+        )
     return Finding(
-        "{name} gets {steady} of exhaust all day and {most} at most, below {kitchen_exhaust_continuous} all day "
-        f"and {{kitchen_exhaust_on_demand}} on demand{share}",
+        message,
         help="raise it to {kitchen_exhaust_continuous} all day or {kitchen_exhaust_on_demand} on demand, or add a hood",
         numbers=numbers,
     )

@@ -29,6 +29,8 @@ def check(room: Room, exhaust: RoomExhaust, all_day: float, on_demand: float) ->
         return Meets(numbers)
     if not exhaust.present:
         message = "nothing exhausts {name}; the standard asks every bathroom for it, window or not"
+    elif exhaust.continuous == 0:
+        message = "{name} gets {most} of exhaust on demand, below the standard's {bath_exhaust_on_demand_standard}"
     else:
         message = (
             "{name} gets {steady} of exhaust all day and {most} at most, below "

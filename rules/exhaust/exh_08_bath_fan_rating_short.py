@@ -9,8 +9,8 @@ the fan's data sheet or from the directory of certified products, and choose the
 
 from checker.case import Case, quantity
 from checker.design.fans import Fan
+from checker.quantities.exhaust_end import bath_fans, takes_out
 from checker.quantities.fan_ratings import SLACK, Rated, flow_rated_at, rated_points
-from checker.quantities.local_exhaust import bath_fans, takes_out
 from checker.quantities.movers import is_continuous
 from checker.rule import Finding, Meets, Num, Rule
 

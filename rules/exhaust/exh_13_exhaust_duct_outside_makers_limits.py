@@ -11,7 +11,6 @@ from math import pi
 from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, path_of, quantity
-from checker.physics.exhaust_length import ELBOW_DEDUCTION
 from checker.quantities.exhaust_duct import elbow_count, exhaust_line, straight_length
 from checker.quantities.exhaust_end import exhausts
 from checker.quantities.local_exhaust import Exhauster
@@ -51,7 +50,7 @@ def makers_limits(case: Case, device: Exhauster) -> MakersLimits:
         declared = getattr(exhaust_line(case, device).sections[0], "declared_equivalent_length", None)
         if declared is not None:
             length += declared
-        elif length <= longest < length + elbow_count(case, device) * ELBOW_DEDUCTION:
+        elif length <= longest < length + elbow_count(case, device) * case.limit("exhaust-duct-elbow"):
             raise CannotJudge(
                 "whether the duct keeps to the maker's length turns on what the maker counts for an elbow; "
                 f"see {path_of(maker, 'greatest_length')}"

@@ -9,8 +9,8 @@ The usual cause is a bath fan in a kitchen. Better than a larger fan is a ducted
 from checker.case import Case, quantity
 from checker.design.fans import Fan
 from checker.quantities.exhaust_duct import highest_flow
-from checker.quantities.exhaust_end import ducted_hoods
-from checker.quantities.local_exhaust import rooms_exhausted, takes_out
+from checker.quantities.exhaust_end import ducted_hoods, takes_out
+from checker.quantities.local_exhaust import rooms_exhausted
 from checker.quantities.room_uses import kitchens, room_volume
 from checker.rule import Finding, Meets, Num, Rule
 

@@ -32,12 +32,14 @@ def flow_for_floor(case: Case, room: Room) -> float:
     return float(area * case.limit("bath-fan-per-floor"))
 
 
-def check(room: Room, exhaust: RoomExhaust, advised: float, all_day: float) -> Meets | Finding:
+def check(room: Room, exhaust: RoomExhaust, advised: float, all_day: float, least: float) -> Meets | Finding:
     """Compare what runs on demand with the advice."""
     if not exhaust.present:
         raise NotApplicable("nothing is said to exhaust it; another rule asks for that")
     if exhaust.continuous >= all_day:
         raise NotApplicable("enough runs all day")
+    if exhaust.on_demand < least:
+        raise NotApplicable("it is below what the code asks, which another rule says")
     numbers = {"name": Num(room.name), "most": Num(exhaust.on_demand, "airflow")}
     if exhaust.reaches(all_day, advised):
         return Meets(numbers)
@@ -49,6 +51,6 @@ def check(room: Room, exhaust: RoomExhaust, advised: float, all_day: float) -> M
 
 RULE = Rule(
     code="EXH-27", name="bath-fan-small-for-its-floor", severity="note", since="0.1",
-    over=bathrooms, needs=(local_exhaust, flow_for_floor), limits=("bath-exhaust-continuous",),
+    over=bathrooms, needs=(local_exhaust, flow_for_floor), limits=("bath-exhaust-continuous", "bath-exhaust-on-demand"),
     cites=("bath-fan-per-floor",), check=check, nothing="no bathroom states its floor area", answers=("B23",),
 )  # fmt: skip

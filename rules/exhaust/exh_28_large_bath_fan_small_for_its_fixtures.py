@@ -28,10 +28,12 @@ def flow_for_fixtures(case: Case, room: Room) -> float:
     return float(sum(airflows.get(fixture, 0.0) for fixture in case.get(room, "fixtures")))
 
 
-def check(room: Room, exhaust: RoomExhaust, advised: float) -> Meets | Finding:
+def check(room: Room, exhaust: RoomExhaust, advised: float, least: float) -> Meets | Finding:
     """Compare everything that exhausts the room with the sum."""
     if not exhaust.present:
         raise NotApplicable("nothing is said to exhaust it; another rule asks for that")
+    if exhaust.on_demand < least and advised > least:
+        raise NotApplicable("it is below what the code asks of any bath on demand")
     numbers = {"name": Num(room.name), "most": Num(exhaust.on_demand, "airflow")}
     if exhaust.reaches(float("inf"), advised):
         return Meets(numbers)
@@ -43,7 +45,7 @@ def check(room: Room, exhaust: RoomExhaust, advised: float) -> Meets | Finding:
 
 RULE = Rule(
     code="EXH-28", name="large-bath-fan-small-for-its-fixtures", severity="note", since="0.1",
-    over=large_baths, needs=(local_exhaust, flow_for_fixtures),
+    over=large_baths, needs=(local_exhaust, flow_for_fixtures), limits=("bath-exhaust-on-demand",),
     cites=("large-bath-floor", "fixture-exhaust", "jetted-tub-exhaust"), check=check,
     nothing="no bathroom is said to be larger than 100 ft2", answers=("B24",),
 )  # fmt: skip

@@ -11,7 +11,7 @@ from typing import NamedTuple
 
 from checker.case import Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Control, Fan
-from checker.quantities.local_exhaust import bath_fans, takes_out
+from checker.quantities.exhaust_end import bath_fans, takes_out
 from checker.quantities.movers import is_continuous
 from checker.rule import Finding, Meets, Num, Rule
 

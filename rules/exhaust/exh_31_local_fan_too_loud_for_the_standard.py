@@ -10,8 +10,8 @@ quieter at the airflow that counts, or a remote fan.
 from checker.case import Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Fan
 from checker.design.hoods import Hood
-from checker.quantities.exhaust_end import ducted_hoods
-from checker.quantities.local_exhaust import Exhauster, bath_fans
+from checker.quantities.exhaust_end import bath_fans, ducted_hoods
+from checker.quantities.local_exhaust import Exhauster
 from checker.quantities.movers import exhaust_flow, is_continuous
 from checker.rule import Finding, Meets, Num, Rule
 

@@ -9,7 +9,7 @@ attic, and see that its duct is large enough: a throttled fan is louder than its
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
-from checker.quantities.local_exhaust import bath_fans, takes_out
+from checker.quantities.exhaust_end import bath_fans, takes_out
 from checker.rule import Finding, Meets, Num, Rule
 
 

@@ -11,7 +11,8 @@ from typing import NamedTuple
 
 from checker.case import Case, NotApplicable, quantity
 from checker.design.fans import Fan
-from checker.quantities.local_exhaust import local_exhaust, points_of, rooms_exhausted, takes_out
+from checker.quantities.exhaust_end import takes_out
+from checker.quantities.local_exhaust import local_exhaust, points_of, rooms_exhausted
 from checker.quantities.movers import exhaust_flow, is_continuous
 from checker.quantities.room_uses import BATH_USES, room_use
 from checker.rule import Finding, Meets, Num, Rule

@@ -21,6 +21,11 @@ def is_ventilator(fan: Fan) -> bool:
     return (fan.role is None or fan.role in SIDES) and fan.kind not in NOT_VENTILATION
 
 
+def is_no_make_up_fan(_case: Case, fan: Fan) -> bool:
+    """It brings make-up air for another exhaust, whose rules ask for the damper."""
+    return fan.role != "supply" or not fan.settings or not all(each.runs_with for each in fan.settings.values())
+
+
 def closes(case: Case, fan: Fan, side: str) -> bool | None:
     """Whether something closes a side of a fan; None where the file does not tell."""
     duct = fan.exhaust_duct if side == "exhaust" and fan.role == "recovery" else fan.duct
@@ -62,6 +67,6 @@ def check(fan: Fan, sides: list[str]) -> Meets | Finding:
 
 RULE = Rule(
     code="VENT-13", name="ventilation-stays-open-when-off", severity="correction", since="0.1",
-    over=each.where(each.fan, is_ventilator), needs=(open_sides,),
+    over=each.where(each.fan, is_ventilator), when=is_no_make_up_fan, needs=(open_sides,),
     cites=("ventilation-dampers",), check=check, nothing="the design has no ventilation fans", answers=("A11",),
 )  # fmt: skip

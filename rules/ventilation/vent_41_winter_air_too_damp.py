@@ -6,13 +6,13 @@ grows in cold corners.
 
 Usual causes are a fan that is too small for the number of people, one that runs a few minutes each hour, or a core
 that returns more moisture than the house can do with. Raise the airflow that runs all day, or take a core that
-returns less. Air leakage is counted where the file gives the airtightness.
+returns less. Air leakage is counted where it decides. Only winters with frost are judged.
 """
 
 from checker import each
 from checker.case import Case, quantity
 from checker.design.house import House
-from checker.quantities.moist_air import people
+from checker.quantities.moist_air import has_frost, people
 from checker.quantities.moisture_balance import flow_for, humidity_against, outdoor_air
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -43,6 +43,6 @@ def check(_house: House, found: float, _flow: float, _people: int, _needed: floa
 
 RULE = Rule(
     code="VENT-41", name="winter-air-too-damp", severity="caution", since="0.1",
-    over=each.house, needs=(humidity, outdoor_air, people, flow_that_helps),
+    over=each.house, when=has_frost, needs=(humidity, outdoor_air, people, flow_that_helps),
     limits=("winter-humidity-most",), check=check,
 )  # fmt: skip

@@ -12,7 +12,7 @@ from checker import each
 from checker.case import Case, given, quantity
 from checker.design.house import House
 from checker.physics.moisture import humidity_ceiling
-from checker.quantities.moist_air import indoor_winter, winter_design, worked_out
+from checker.quantities.moist_air import has_frost, indoor_winter, winter_design, worked_out
 from checker.quantities.moisture_balance import humidity_against
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -48,6 +48,6 @@ def check(_house: House, highest: float, humidity: float, _u: float, _outdoor: f
 
 RULE = Rule(
     code="VENT-42", name="window-glass-sweats", severity="caution", since="0.1",
-    over=each.house, needs=(ceiling, room_humidity, given("glazing_u"), winter_design),
+    over=each.house, when=has_frost, needs=(ceiling, room_humidity, given("glazing_u"), winter_design),
     cites=("glass-humidity",), check=check,
 )  # fmt: skip

@@ -11,14 +11,14 @@ air harms none of those surfaces. Raise the outdoor air, or state the humidity t
 from checker import each
 from checker.case import Case, given, quantity
 from checker.design.house import House
-from checker.quantities.moist_air import people
+from checker.quantities.moist_air import has_frost, people
 from checker.quantities.moisture_balance import humidity_against, outdoor_air
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def is_assumed(case: Case, house: House) -> bool:
-    """The design states no indoor humidity for winter."""
-    return house.indoor is not None and case.maybe(house.indoor, "winter_humidity") is not None
+    """The design states no indoor humidity for winter, or the winter is without frost."""
+    return has_frost(case, house) and house.indoor is not None and case.maybe(house.indoor, "winter_humidity") is not None
 
 
 @quantity("relative_humidity")

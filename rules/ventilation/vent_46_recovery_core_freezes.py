@@ -8,17 +8,10 @@ moisture freezes later but does freeze. Choose a unit with recirculating defrost
 rated by its maker for the winter design temperature.
 """
 
-from checker.case import Case
 from checker.design.fans import Fan
-from checker.physics.psychrometrics import FREEZING
 from checker.quantities.air_mixing import Frost, frost, recovery_units
-from checker.quantities.moist_air import winter_design
+from checker.quantities.moist_air import has_frost, winter_design
 from checker.rule import Finding, Meets, Num, Rule
-
-
-def can_freeze(case: Case, fan: Fan) -> bool:
-    """The winter design temperature is above freezing."""
-    return winter_design(case, fan) < FREEZING
 
 
 def check(fan: Fan, _outdoor: float, found: Frost) -> Meets | Finding:
@@ -40,6 +33,6 @@ def check(fan: Fan, _outdoor: float, found: Frost) -> Meets | Finding:
 
 RULE = Rule(
     code="VENT-46", name="recovery-core-freezes", severity="caution", since="0.1",
-    over=recovery_units, when=can_freeze, needs=(winter_design, frost),
+    over=recovery_units, when=has_frost, needs=(winter_design, frost),
     cites=("recovery-frost-control",), check=check, nothing="the design has no recovery unit",
 )  # fmt: skip

@@ -190,3 +190,23 @@ def test_two_equal_branches_share_the_air() -> None:
     for flows in solved:
         assert flows["a"] == pytest.approx(80 * CFM)
         assert flows["b"] == pytest.approx(80 * CFM)
+
+
+def test_a_return_that_stands_apart_counts_with_the_supplies_of_the_same_mover() -> None:
+    piece = {"size": "8 in", "length": "10 m", "pieces": "none", "airflow": "150 cfm", "material": "duct board"}
+    supply, back = {"a": {"from": "unit", "to": "east", **piece}}, {"b": {"from": "hall", "to": "unit", **piece}}
+    mover = {"unit": {"kind": "air handler", "airflow": "150 cfm", "available_static": "0.3 in w.c."}}
+    grilles = {"grilles": "0 in w.c."}
+    apart = made(
+        equipment=mover,
+        ducts={
+            "supplies": {"mover": "unit", "runs": supply, "losses": grilles},
+            "returns": {"mover": "unit", "runs": back, "losses": grilles},
+        },
+    )
+    together = made(equipment=mover, ducts={"unit": {"runs": {**supply, **back}, "losses": grilles}})
+
+    assert len(circuits(apart)) == 1
+    assert clean_budget(apart, circuits(apart)[0]).low == pytest.approx(
+        clean_budget(together, circuits(together)[0]).low
+    )
