@@ -6,6 +6,7 @@ from importlib import import_module
 from typing import Any
 
 from checker.case import GIVEN, CannotJudge, Case, Evaluation, Missing, NotApplicable, Worked, dimension_of
+from checker.physics.validity import NoSolution, OutOfRange
 from checker.rule import Meets, Num, Outcome, Rule
 from checker.units import DIMENSIONS
 
@@ -95,7 +96,11 @@ def answered(case: Case, rule: Rule, node: Any, cites: str) -> Outcome:
         return Outcome(rule, "cannot-judge", node.path, str(why), cites=cites)
     except NotApplicable as why:
         return Outcome(rule, "not-applicable", node.path, str(why), cites=cites)
+    except (OutOfRange, NoSolution) as limit:
+        return Outcome(rule, "cannot-judge", node.path, f"{limit.method}: {limit.reason}", cites=cites)
     except Exception as fault:
+        if isinstance(fault, ValueError) and from_physics(fault):
+            return Outcome(rule, "cannot-judge", node.path, f"a value is impossible: {fault}", cites=cites)
         return failed(rule, node.path, fault)
     finally:
         if case.tracing:
@@ -156,13 +161,22 @@ def lacking(paths: tuple[str, ...]) -> str:
     return f"cannot be judged before {shown}{more} {'is' if len(paths) == 1 else 'are'} known"
 
 
-def failed(rule: Rule, path: str, fault: Exception) -> Outcome:
-    """A rule that broke: our fault, with the last frame, so that it can be reported."""
+def from_physics(fault: Exception) -> bool:
+    """Whether a formula refused its input: then a value of the design is impossible, such as a volume of zero."""
+    return os.path.basename(os.path.dirname(last_frame(fault)[0])) == "physics"
+
+
+def last_frame(fault: Exception) -> tuple[str, int]:
+    """File and line where a fault was raised."""
     frame = fault.__traceback__
     while frame is not None and frame.tb_next is not None:
         frame = frame.tb_next
-    where = ""
-    if frame is not None:
-        where = f" at {os.path.basename(frame.tb_frame.f_code.co_filename)}:{frame.tb_lineno}"
+    return (frame.tb_frame.f_code.co_filename, frame.tb_lineno) if frame is not None else ("", 0)
+
+
+def failed(rule: Rule, path: str, fault: Exception) -> Outcome:
+    """A rule that broke: our fault, with the last frame, so that it can be reported."""
+    file, line = last_frame(fault)
+    where = f" at {os.path.basename(file)}:{line}" if file else ""
     message = f"the rule broke ({type(fault).__name__}: {fault}){where}; this is a fault of airtally, please report it"
     return Outcome(rule, "rule-failed", path, message)

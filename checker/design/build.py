@@ -31,9 +31,10 @@ def build(reading: Reading) -> Built:
         data = {}
     design = builder.record(Design, data, "", None)
     assert isinstance(design, Design)
-    design.__dict__.update(tbd=frozenset(builder.tbd), stated_none=frozenset(builder.none))
     for path, name, kind, holder, slot in builder.references:
         resolve(builder, Names(design, path), path, name, kind, holder, slot)
+    builder.drop_wrong_names()
+    design.__dict__.update(tbd=frozenset(builder.tbd), stated_none=frozenset(builder.none))
     compulsory(builder, design, data)
     return Built(design, builder.faults)
 

@@ -27,6 +27,18 @@ class Builder:
         self.tbd: set[str] = set()
         self.none: set[str] = set()
         self.references: list[tuple[str, str, Reference, Any, Any]] = []
+        self.dropped: list[tuple[str, Any, Any]] = []
+
+    def drop_wrong_names(self) -> None:
+        """Take wrong references out of the model; their places count as still to be decided."""
+        for path, holder, slot in reversed(self.dropped):
+            if isinstance(holder, list):
+                del holder[slot]
+            elif path.endswith(f".{slot}") and slot == path.rpartition(".")[2] and not isinstance(holder.get(slot), str):
+                holder.pop(slot, None)
+            else:
+                holder[slot] = None
+            self.tbd.add(path)
 
     def fault(self, code: str, path: str, message: str, help: str, at_key: bool = False) -> None:
         """Note a fault at the key or value of a path."""

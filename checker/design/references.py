@@ -59,3 +59,4 @@ def resolve(
     choices = known + (list(kind.words.words) if kind.words is not None else [])
     where = " or ".join(f"`{section}`" for section in kind.sections[:3])
     builder.fault("FILE-24", path, f"`{name}` is not a name in {where}", nearest(name, choices, "names"))
+    builder.dropped.append((path, holder, slot))

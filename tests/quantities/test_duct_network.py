@@ -9,7 +9,8 @@ from checker.design.ducts import DuctSystem
 from checker.physics.devices import drop_from_rating
 from checker.quantities.circuits import circuits
 from checker.quantities.duct_flow import run_flow, system_flow
-from checker.quantities.duct_graph import End, sketch, tree
+from checker.quantities.duct_graph import sketch, tree
+from checker.quantities.duct_joints import End
 from checker.quantities.duct_losses import duct_items, filter_item
 from checker.quantities.duct_sheet import available_bounds, effective_length_bounds
 from checker.quantities.duct_solution import division
