@@ -646,6 +646,16 @@ TABLE: dict[str, tuple[Any, ...]] = {'dryer-exhaust-outdoors': ("a dryer's exhau
                   {'irc-2015': 'N1103.3.4', 'irc-2018': 'N1103.3.4', 'irc-2021': 'N1103.3.6'},
                   'code',
                   'read in public copies of the 2018 and 2021 editions; the 2015 edition as the 2018 one'),
+ 'duct-leakage-limit': ('ducts of heating and cooling leak no more than a limit by stage, place and area served',
+                        '',
+                        None,
+                        {'irc-2015': 'N1103.3.4',
+                         'irc-2018': 'N1103.3.4',
+                         'irc-2021': 'N1103.3.6',
+                         'irc-2024': 'Table N1103.3.8'},
+                        'code',
+                        'read in public copies of the 2018, 2021 and 2024 editions; the 2015 edition as the 2018 '
+                        'one'),
  'duct-leakage-rough-in': ('total duct leakage at 25 Pa per conditioned floor area, at rough-in without the air '
                            'handler',
                            'leakage_per_area',

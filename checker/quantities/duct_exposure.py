@@ -29,7 +29,7 @@ class Exposure(NamedTuple):
         return tuple(place for zone, place in self.zones if zone in zones)
 
 
-def zone_of(case: Case, place: str, path: str) -> Zone:
+def zone_of(case: Case, place: str) -> Zone:
     """The zone of a place or room. Raises Missing, CannotJudge where the file leaves it open."""
     room = case.design.rooms.get(place)
     if room is not None:
@@ -63,7 +63,9 @@ def zone_by_house(case: Case, place: str) -> Zone:
     field = "attic" if place == "attic" else "crawl_space"
     if house is None:
         raise Missing(f"house.{field}")
-    kind = case.get(house, field)
+    kind = case.maybe(house, field)
+    if kind is None:
+        raise Missing(path_of(house, field))
     if kind == "conditioned":
         return "inside"
     if kind == "vented":
@@ -76,8 +78,12 @@ def zone_by_house(case: Case, place: str) -> Zone:
 @quantity()
 def exposure(case: Case, duct: Airway) -> Exposure:
     """The zones that a duct passes. Raises Missing for its location or what the attic or crawl space is."""
-    places: list[str] = list(case.get(duct, "location"))
-    return Exposure(tuple((zone_of(case, place, duct.path), place) for place in dict.fromkeys(places)))
+    return exposed(case, case.get(duct, "location"))
+
+
+def exposed(case: Case, places: list[str]) -> Exposure:
+    """The zones of these places."""
+    return Exposure(tuple((zone_of(case, place), place) for place in dict.fromkeys(places)))
 
 
 @quantity()

@@ -7,13 +7,17 @@ from typing import NamedTuple
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.ducts import DuctLeakage, DuctSystem
 from checker.design.equipment import Equipment
-from checker.quantities.duct_exposure import exposure, house_air_systems, zone_of
+from checker.quantities.duct_exposure import exposed, house_air_systems
 from checker.quantities.duct_scope import mover_or_none
 from checker.units import parse
 
 BARE = "rough-in without air handler"
 STAGES = (BARE, "complete")
 MANY_RETURNS = 3
+INDOOR = (
+    "wall unit", "floor unit", "ceiling unit", "slim duct unit", "air handler", "furnace", "boiler", "packaged unit",
+    "electric heat",
+)  # fmt: skip
 
 
 class Whereabouts(NamedTuple):
@@ -28,23 +32,20 @@ def whereabouts(case: Case, system: DuctSystem) -> Whereabouts:
     """The runs and the unit of a system by where they are."""
     outside: list[str] = []
     unknown: list[str] = []
-    for run in system.runs.values():
-        try:
-            if exposure(case, run).at("attic", "outside", "ground"):
-                outside.append(run.name)
-        except Missing as gap:
-            unknown.extend(gap.paths)
-        except CannotJudge:
-            unknown.append(path_of(run, "location"))
     unit = mover_or_none(case, system)
+    places = [(run.name, path_of(run, "location"), run.location) for run in system.runs.values()]
     if isinstance(unit, Equipment):
+        places.append((unit.name, path_of(unit, "location"), [unit.location] if unit.location is not None else []))
+    for name, path, named in places:
         try:
-            if zone_of(case, str(case.get(unit, "location")), unit.path) != "inside":
-                outside.append(unit.name)
+            if exposed(case, named).at("attic", "outside", "ground"):
+                outside.append(name)
+            elif not named:
+                unknown.append(path)
         except Missing as gap:
             unknown.extend(gap.paths)
         except CannotJudge:
-            unknown.append(path_of(unit, "location"))
+            unknown.append(path)
     if not system.runs:
         unknown.append(path_of(system, "runs"))
     return Whereabouts(tuple(outside), tuple(dict.fromkeys(unknown)))
@@ -58,19 +59,23 @@ def is_all_inside(case: Case, system: DuctSystem) -> bool:
         return False
     if not where.open:
         return True
-    return bool(case.get(system, "all_inside"))
+    declared = case.maybe(system, "all_inside")
+    if declared is None:
+        raise Missing(*where.open)
+    return bool(declared)
 
 
-@quantity("area", "stated; else the house's floor area, where one system serves it")
+@quantity("area", "stated; else the house's floor area, where no other unit heats or cools it")
 def served_area(case: Case, system: DuctSystem) -> float:
     """Conditioned floor area that a system serves."""
     stated = case.maybe(system, "floor_area_served")
     if stated is not None:
         return float(stated)
-    house = case.design.house
-    if house is not None and len(house_air_systems(case)) == 1 and house.floor_area is not None:
-        return float(case.get(house, "floor_area"))
-    raise Missing(path_of(system, "floor_area_served"))
+    house, unit = case.design.house, mover_or_none(case, system)
+    others = [each for each in case.design.equipment.values() if each.kind in INDOOR and each is not unit]
+    if house is None or others or len(house_air_systems(case)) > 1:
+        raise Missing(path_of(system, "floor_area_served"))
+    return float(case.get(house, "floor_area"))
 
 
 def stated_leakage(case: Case, system: DuctSystem) -> DuctLeakage:

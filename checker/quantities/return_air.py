@@ -40,7 +40,7 @@ def inlets(case: Case, _design: object) -> list[Inlet]:
         covered = {inlet.place for inlet in own}
         for number, name in enumerate(system.return_from):
             if name not in covered:
-                own.append(Inlet(f"{system.path}.return_from[{number}]", name, name, None, system, unit))
+                own.append(Inlet(f"{system.path}.return_from[{number}]", system.name, name, None, system, unit))
         found += own
     for unit in case.design.equipment.values():
         drawn = {inlet.place for inlet in found if inlet.unit is unit}
@@ -132,14 +132,14 @@ def open_flames(case: Case, inlet: Inlet) -> list[Burner]:
 
 
 @quantity("length", "as stated for the grille, else the nearest appliance's distance to a return")
-def flame_distance(case: Case, inlet: Inlet) -> float:
-    """Distance of an inlet to an open flame or draft hood in its space; infinite where there is none."""
+def flame_distance(case: Case, inlet: Inlet) -> float | None:
+    """Distance of an inlet to an open flame or draft hood in its space; None where there is none."""
     stated = case.maybe(inlet.outlet, "distance_to_flame") if inlet.outlet is not None else None
     if stated is not None:
         return float(stated)
     flames = open_flames(case, inlet)
     if not flames:
-        return float("inf")
+        return None
     known = [case.maybe(burner, "return_distance") for burner in flames]
     if None in known:
         asked = path_of(inlet.outlet, "distance_to_flame") if inlet.outlet is not None else ""

@@ -20,6 +20,9 @@ from checker.quantities.duct_scope import mover_or_none
 from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import equivalent_diameter
 
+IN_ATTIC = ("duct-insulation-in-attic", "small-duct-insulation-in-attic")
+ELSEWHERE = ("duct-insulation-elsewhere", "small-duct-insulation-elsewhere")
+
 
 def carries_room_air(case: Case, run: Run) -> bool:
     """It carries outdoor air."""
@@ -45,9 +48,8 @@ def place(case: Case, run: Run) -> str:
 @quantity("resistance", "by place and diameter")
 def required(case: Case, run: Run) -> float:
     """Insulation that the edition asks for. Raises Missing for a size on which it depends."""
-    where = "in-attic" if exposure(case, run).at("attic") else "elsewhere"
-    usual = float(case.limit(f"duct-insulation-{where}"))
-    small = float(case.limit(f"small-duct-insulation-{where}"))
+    keys = IN_ATTIC if exposure(case, run).at("attic") else ELSEWHERE
+    usual, small = (float(case.limit(key)) for key in keys)
     insulation, size = case.maybe(run, "insulation"), case.maybe(run, "size")
     if size is None:
         if insulation is not None and not small <= insulation < usual:

@@ -47,8 +47,8 @@ def damp_place(case: Case, run: Run) -> str:
 
 
 @quantity("permeance")
-def jacket(case: Case, run: Run) -> float:
-    """Permeance of the jacket: as stated; none counts as no resistance, an unrated one as 0."""
+def jacket(case: Case, run: Run) -> float | None:
+    """Permeance of the jacket: as stated; 0 for one without a figure, None where there is no jacket."""
     damp_place(case, run)
     stated = case.maybe(run, "jacket_permeance")
     if stated is not None:
@@ -56,21 +56,21 @@ def jacket(case: Case, run: Run) -> float:
     present = case.maybe(run, "vapor_jacket")
     if present is None:
         raise Missing(path_of(run, "vapor_jacket"))
-    return 0.0 if present else float("inf")
+    return 0.0 if present else None
 
 
-def check(run: Run, place: str, permeance: float, most: float) -> Meets | Finding:
+def check(run: Run, place: str, permeance: float | None, most: float) -> Meets | Finding:
     """Compare the jacket with the greatest permeance."""
     numbers = {"place": Num(place)}
-    if permeance <= most:
-        return Meets(numbers)
-    if permeance == float("inf"):
+    if permeance is None:
         return Finding(
             f"{run.name} carries cooled air through the {{place}} without a vapor retarder outside its insulation",
             at="vapor_jacket",
             help="cover the insulation with a sealed vapor retarder of {limit} or less",
             numbers=numbers,
         )
+    if permeance <= most:
+        return Meets(numbers)
     return Finding(
         f"the jacket of {run.name} in the {{place}} has {{jacket}}, more than {{limit}}",
         at="jacket_permeance",

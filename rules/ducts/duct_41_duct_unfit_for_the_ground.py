@@ -11,7 +11,7 @@ from checker.case import Case, Missing, path_of, quantity
 from checker.design.airway import Run
 from checker.quantities.duct_exposure import GROUND
 from checker.quantities.duct_scope import systems
-from checker.rule import Finding, Meets, Num, Rule
+from checker.rule import Finding, Meets, Rule
 
 UNFIT = ("flexible", "semi-rigid aluminum", "duct board", "gypsum", "framing cavity")
 PLASTICS = ("rigid plastic", "pvc")
@@ -31,18 +31,18 @@ def material(case: Case, run: Run) -> str:
 
 
 @quantity("slope")
-def fall(case: Case, run: Run) -> float:
-    """Fall toward the drain; asked for unless the material is wrong anyway."""
+def fall(case: Case, run: Run) -> float | None:
+    """Fall toward the drain; None where the material is wrong anyway."""
     if material(case, run) in UNFIT:
-        return 1.0
+        return None
     return float(case.get(run, "slope"))
 
 
 @quantity("length")
-def casing(case: Case, run: Run) -> float:
-    """Concrete around a metal duct; infinite where it is protected otherwise, or of another material."""
+def casing(case: Case, run: Run) -> float | None:
+    """Concrete around a metal duct; None where it is protected otherwise, or of another material."""
     if material(case, run) not in METALS or case.maybe(run, "corrosion_protected"):
-        return float("inf")
+        return None
     stated = case.maybe(run, "encasement")
     if stated is None and run.corrosion_protected is None:
         raise Missing(path_of(run, "corrosion_protected"))
@@ -50,10 +50,10 @@ def casing(case: Case, run: Run) -> float:
 
 
 @quantity("temperature")
-def hottest_in_plastic(case: Case, run: Run) -> float:
-    """Hottest air in a plastic duct, of the run or of its system; 0 for other materials."""
+def hottest_in_plastic(case: Case, run: Run) -> float | None:
+    """Hottest air in a plastic duct, of the run or of its system; None for other materials."""
     if material(case, run) not in PLASTICS:
-        return 0.0
+        return None
     stated = case.maybe(run, "air_temperature")
     hottest = case.maybe(run.up, "greatest_supply_temperature")
     known = [each for each in (stated, hottest) if each is not None]
@@ -63,37 +63,33 @@ def hottest_in_plastic(case: Case, run: Run) -> float:
 
 
 def check(
-    run: Run, made_of: str, slope: float, concrete: float, hottest: float, least: float, most: float
+    run: Run, made_of: str, slope: float | None, concrete: float | None, hottest: float | None, least: float, most: float
 ) -> Meets | Finding:
     """Material, casing, temperature and fall."""
-    numbers = {"casing": Num(concrete, "length"), "hottest": Num(hottest, "temperature")}
     if made_of in UNFIT:
         return Finding(
             f"{run.name} is {{material}} in or under the ground",
             at="material",
             help="move it out of the ground, or use coated metal or plastic made for burial",
         )
-    if concrete < least:
+    if concrete is not None and concrete < least:
         return Finding(
             f"{run.name} is underground metal, not protected from corrosion, in {{casing}} of concrete, not "
             "{underground_encasement}",
             at="corrosion_protected",
             help="use coated duct made for burial, or encase it in {underground_encasement} of concrete all around",
-            numbers=numbers,
         )
-    if hottest > most:
+    if hottest is not None and hottest > most:
         return Finding(
-            f"{run.name} is underground plastic with air up to {{hottest}}, over {{underground_plastic_temperature}}",
+            f"{run.name} is underground plastic with air up to {{hottest_in_plastic}}, over {{underground_plastic_temperature}}",
             at="material",
             help="use coated metal, or equipment that limits its supply air to {underground_plastic_temperature}",
-            numbers=numbers,
         )
-    if slope <= 0.0:
+    if slope is not None and slope <= 0.0:
         return Finding(
             f"{run.name} lies level underground and cannot drain",
             at="slope",
             help="slope it to a drainage point that can be reached",
-            numbers=numbers,
         )
     return Meets()
 

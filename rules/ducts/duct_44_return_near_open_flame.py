@@ -19,9 +19,9 @@ def return_inlets(case: Case) -> list[Inlet]:
     return inlets(case, design)
 
 
-def check(inlet: Inlet, distance: float, least: float) -> Meets | Finding:
+def check(inlet: Inlet, distance: float | None, least: float) -> Meets | Finding:
     """Compare the distance with 10 ft."""
-    if distance >= least:
+    if distance is None or distance >= least:
         return Meets()
     return Finding(
         "{inlet} takes return air {flame_distance} from an open flame or draft hood, nearer than {limit}",

@@ -21,7 +21,7 @@ ROUNDING = 0.0005 * INCH  # the table gives thousandths; 0.0157 in sheet is its 
 def sheet_runs(case: Case) -> list[Run]:
     """Runs of galvanized steel or aluminum whose thickness is stated or to be decided."""
     told = [run for run in runs(case) if run.thickness is not None or path_of(run, "thickness") in case.design.tbd]
-    return [run for run in told if run.material in COLUMNS]
+    return [run for run in told if run.material in COLUMNS or path_of(run, "material") in case.design.tbd]
 
 
 @quantity("length", "by size, up to 1/2 in w.c.")
