@@ -2,9 +2,9 @@
 
 import os
 from collections.abc import Callable, Iterable
-from importlib import import_module
 from typing import Any
 
+from checker.bundle import module_of
 from checker.case import GIVEN, CannotJudge, Case, Evaluation, Missing, NotApplicable, Worked, dimension_of
 from checker.physics.validity import NoSolution, OutOfRange
 from checker.rule import Meets, Num, Outcome, Rule
@@ -40,7 +40,7 @@ def rules(wanted: Callable[[str, str], bool] | None = None) -> list[Rule]:
     for code, module in modules():
         name = module.rpartition(".")[2].split("_", 2)[2].replace("_", "-")
         if wanted is None or wanted(code, name):
-            rule: Rule = import_module(module).RULE
+            rule: Rule = module_of(module).RULE
             chosen.append(rule)
     return chosen
 

@@ -37,7 +37,9 @@ class ControlPoint(Node):
 
 @record
 class Test(Node):
-    """A test: planned or done."""
+    """A test: planned or done; a plain word is read as `state`."""
+
+    short = ("state",)
 
     state: (
         Annotated[str, Choice("planned", "done", "none", done="passed | tested", none="not planned")] | None

@@ -74,7 +74,7 @@ def of_system(case: Case, system: DuctSystem, unit: Equipment | None) -> list[In
 def open_start(case: Case, system: DuctSystem, run: Run) -> str | None:
     """The room or place, not outdoors, that a run draws from without a grille."""
     name, design = run.from_, case.design
-    if name is None or name == "outdoors" or name in (*system.outlets, *system.runs):
+    if name is None or name == "outdoors" or name in system.outlets or (name in system.runs and name != run.name):
         return None
     if name in (*design.equipment, *design.fans, *design.hoods, *design.filters, *design.openings):
         return None

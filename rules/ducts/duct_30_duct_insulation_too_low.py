@@ -25,10 +25,10 @@ ELSEWHERE = ("duct-insulation-elsewhere", "small-duct-insulation-elsewhere")
 
 
 def carries_room_air(case: Case, run: Run) -> bool:
-    """It carries outdoor air."""
+    """It carries outdoor air, or is a cavity of the framing, which is judged by itself."""
     if is_recovery(mover_or_none(case, run.up)) or run.up.ventilation_only:
         case.codebook.require("ventilation-duct-rules")
-    return not leads_outdoors(case, run)
+    return run.material != "framing cavity" and not leads_outdoors(case, run)
 
 
 @quantity()

@@ -23,7 +23,7 @@ def cooled_runs(case: Case) -> list[Run]:
     for system in house_air_systems(case):
         unit = mover_or_none(case, system)
         if isinstance(unit, Equipment) and cools(case, unit):
-            found += list(system.runs.values())
+            found += [run for run in system.runs.values() if run.material != "framing cavity"]
     return found
 
 

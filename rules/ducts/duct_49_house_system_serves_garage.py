@@ -30,7 +30,7 @@ def places_served(case: Case, system: DuctSystem) -> dict[str, str]:
             raise Missing(path_of(outlet, "room"))
         found[outlet.room] = path_of(outlet, "room")
     for run in system.runs.values():
-        known = {*system.outlets, *system.runs}
+        known = {*system.outlets, *system.runs} - {run.name}
         for end, field in ((run.from_, "from"), (run.to, "to")):
             if end is not None and end not in known and (end in case.design.rooms or end == "garage"):
                 found.setdefault(end, f"{run.path}.{field}")
