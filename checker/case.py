@@ -169,6 +169,12 @@ class Case:
             raise Missing(path)
         return self.took(node, field, path, value, optional=True)
 
+    def speaks_of(self, node: Any, field: str) -> bool:
+        """Whether the file says anything of a field, be it `none` or `tbd`."""
+        path = path_of(node, field)
+        design = self.design
+        return getattr(node, field) not in (None, {}, []) or path in design.stated_none or path in design.tbd
+
     def stated(self, section: str) -> bool:
         """Whether a section is in the file at all, be it `none`."""
         return section in self.design.stated_none or bool(getattr(self.design, section))

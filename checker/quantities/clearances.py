@@ -25,7 +25,8 @@ class Neighbour(NamedTuple):
     """Something near an opening. `rise` is how far it lies above the opening, `drop` how far below it.
 
     `opening` is None where only the distance of the nearest of a kind is stated; `unsure` holds the path
-    that would say what it is or whether it counts.
+    that would say what it is or whether it counts. `level` is True where nobody says which of the two is higher,
+    though the distance is drawn or stated.
     """
 
     label: str
@@ -34,13 +35,18 @@ class Neighbour(NamedTuple):
     rise: Span
     drop: Span
     unsure: tuple[str, ...] = ()
+    level: bool = False
 
 
 class Verdict(NamedTuple):
-    """The nearest offender, or the nearest of all where none offends; None where there is nothing near."""
+    """The nearest offender, or the nearest of all where none offends; None where there is nothing near.
+
+    `others` offend as well, the nearest first.
+    """
 
     offends: bool
     near: Neighbour | None
+    others: tuple[Neighbour, ...] = ()
 
     @property
     def apart(self) -> float:
@@ -49,12 +55,36 @@ class Verdict(NamedTuple):
             return inf
         return self.near.distance.high if self.offends else self.near.distance.low
 
+    @property
+    def also(self) -> str:
+        """End of a message that names the other offenders, with slots; "" where there is none."""
+        named = [f"{{near_{place}}} ({{apart_{place}}})" for place in range(2, len(self.others) + 2)]
+        return f"; so {'are' if len(named) > 1 else 'is'} {', '.join(named)}" if named else ""
+
+    @property
+    def is_not(self) -> str:
+        """How a message denies the height that would free the nearest: not so, or not shown to be so."""
+        return "not shown to be" if self.near is not None and self.near.level else "not"
+
+
+def level(case: Case, opening: Opening, other: Opening | None, heights: tuple[Span, Span]) -> bool:
+    """Whether no height is spoken of, where nothing tells that one of the two is on the roof and the other below."""
+    if any(span.low != -inf or span.high != inf for span in heights):
+        return False
+    begins = [f"{each.path}.{field}" for each in (opening, other) if each is not None
+              for field in ("at", "height_over_grade", "above")]  # fmt: skip
+    if any(path == begin or path.startswith(f"{begin}.") for path in case.design.tbd for begin in begins):
+        return False
+    faces = {stated(case, each, "on") == "roof" for each in (opening, other) if each is not None}
+    return len(faces) == 1
+
 
 def neighbour(case: Case, opening: Opening, other: Opening, unsure: tuple[str, ...] = ()) -> Neighbour:
     """Another opening as seen from one."""
+    rise, drop = height_above(case, other, opening), height_above(case, opening, other)
     return Neighbour(
-        other.name, other, distance_between(case, opening, other), height_above(case, other, opening),
-        height_above(case, opening, other), unsure,
+        other.name, other, distance_between(case, opening, other), rise, drop, unsure,
+        level(case, opening, other, (rise, drop)),
     )  # fmt: skip
 
 
@@ -65,7 +95,8 @@ def nearest_stated(case: Case, opening: Opening, word: str) -> Neighbour:
     unknown = Span(-inf, inf, (f"{opening.path}.above.{word}",))
     drop = unknown if above is None else Span(above, above)
     rise = unknown if above is None else Span(-above, -above)
-    return Neighbour(f"the nearest {word}", None, Span(apart, apart), rise, drop)
+    unsaid = level(case, opening, None, (rise, drop))
+    return Neighbour(f"the nearest {word}", None, Span(apart, apart), rise, drop, level=unsaid)
 
 
 def neighbours(
@@ -129,6 +160,7 @@ def settled(
 ) -> Verdict:  # fmt: skip
     """Whether all keep `least` m away, or lie `rise` m above or `drop` m below instead.
 
+    What is too near offends as well where no height at all is spoken of: an exception has to be shown.
     `unplaced`: paths of things that must be near somewhere but are not drawn. An offender counts before what
     is missing. Raises Missing with all that is needed where nobody offends for certain.
     """
@@ -141,7 +173,7 @@ def settled(
             continue
         short = each.distance.high < least - ROUNDING
         freed = any(span.high >= limit - ROUNDING for span, limit in limits)
-        if short and not freed and not each.unsure:
+        if short and (not freed or each.level) and not each.unsure:
             offenders.append(each)
         elif each.unsure:
             absent.extend(each.unsure)
@@ -150,11 +182,12 @@ def settled(
         else:
             absent.extend(path for span, _ in limits for path in span.missing)
     if offenders:
-        return Verdict(True, min(offenders, key=lambda each: (each.distance.high, each.label)))
+        nearest, *others = sorted(offenders, key=lambda each: (each.distance.high, each.label))
+        return Verdict(True, nearest, tuple(others))
     if absent or unplaced:
         raise Missing(*absent, *unplaced)
-    nearest = min(around, key=lambda each: (each.distance.low, each.label), default=None)
-    return Verdict(False, nearest)
+    closest = min(around, key=lambda each: (each.distance.low, each.label), default=None)
+    return Verdict(False, closest)
 
 
 @quantity("length")
@@ -175,4 +208,9 @@ def numbers_of(verdict: Verdict, least: float) -> dict[str, Num]:
     if verdict.near is None:
         return {}
     apart = verdict.apart
-    return {"near": Num(verdict.near.label), "apart": Num(apart, "length"), "short": Num(max(0.0, least - apart), "length")}
+    numbers = {
+        "near": Num(verdict.near.label), "apart": Num(apart, "length"), "short": Num(max(0.0, least - apart), "length"),
+    }  # fmt: skip
+    for place, other in enumerate(verdict.others, start=2):
+        numbers |= {f"near_{place}": Num(other.label), f"apart_{place}": Num(other.distance.high, "length")}
+    return numbers
