@@ -172,8 +172,7 @@ class Case:
     def speaks_of(self, node: Any, field: str) -> bool:
         """Whether the file says anything of a field, be it `none` or `tbd`."""
         path = path_of(node, field)
-        design = self.design
-        return getattr(node, field) not in (None, {}, []) or path in design.stated_none or path in design.tbd
+        return getattr(node, field) not in (None, {}, []) or path in self.design.stated_none | self.design.tbd
 
     def stated(self, section: str) -> bool:
         """Whether a section is in the file at all, be it `none`."""
@@ -192,9 +191,8 @@ class Case:
         value = self.codebook.limit(key)
         if self.tracing and self.stack:
             entry = self.codebook.entry(key)
-            self.stack[-1].reads.append(
-                Read(key, value, entry.of, f"codebook: {self.codebook.cite(key)}", True)
-            )
+            cited = f"codebook: {self.codebook.cite(key)}"
+            self.stack[-1].reads.append(Read(key, value, entry.of, cited, True))
         return value
 
 

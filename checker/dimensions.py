@@ -133,6 +133,7 @@ _ALL = (
     Dimension("angle", "an angle", "rad", "deg", "deg", "45 deg", 3, 2, _ANY),
     Dimension("slope", "a slope", "1", "in/ft", "%", "1/4 in/ft", 3, 3, 0.0, 100.0),
     Dimension("mass", "a mass", "kg", "lb", "kg", "7 lb 4 oz", 3, 2),
+    Dimension("charge_per_length", "a charge per length", "kg/m", "oz/ft", "g/m", "0.6 oz/ft", 3, 3),
     Dimension("time", "a duration", "s", "h", "h", "20 min", 3, 2),
     Dimension("energy", "an amount of energy", "J", "kWh", "kWh", "300 kWh", 3, 2),
     Dimension("velocity", "a velocity", "m/s", "fpm", "m/s", "600 fpm", 3, 2),

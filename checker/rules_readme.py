@@ -33,12 +33,9 @@ class ReasonError(ValueError):
 
 
 def unchecked(folder: str) -> dict[str, str]:
-    """Reasons by requirement, from the files `<area>/unchecked.yaml`. Raises ReasonError."""
+    """Reasons by requirement, from the files `<area>/unchecked*.yaml`. Raises ReasonError."""
     reasons: dict[str, str] = {}
-    for area in sorted(os.listdir(folder)):
-        path = os.path.join(folder, area, "unchecked.yaml")
-        if not os.path.exists(path):
-            continue
+    for path in files_of_reasons(folder):
         reading = read_file(path)
         if reading.faults and reading.faults[0].code == "FILE-06":
             continue
@@ -48,6 +45,18 @@ def unchecked(folder: str) -> dict[str, str]:
             known = reasons.get(number)
             reasons[number] = f"{known}; {reason}" if known and known != str(reason) else str(reason)
     return reasons
+
+
+def files_of_reasons(folder: str) -> list[str]:
+    """The files `unchecked*.yaml` of the areas, in order."""
+    areas = [os.path.join(folder, area) for area in sorted(os.listdir(folder))]
+    return [
+        os.path.join(area, name)
+        for area in areas
+        if os.path.isdir(area)
+        for name in sorted(os.listdir(area))
+        if name.startswith("unchecked") and name.endswith(".yaml")
+    ]
 
 
 def answered(rules: list[Rule]) -> dict[str, list[Rule]]:

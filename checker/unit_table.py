@@ -204,6 +204,13 @@ TABLE: dict[str, dict[str, tuple[float, float]]] = {
         **dict.fromkeys(("kg", "kilogram", "kilograms", ), (1.0, 0.0)),
         **dict.fromkeys(("g", "gram", "grams", ), (0.001, 0.0)),
     },
+    "charge_per_length": {
+        **dict.fromkeys(("oz/ft", "oz per ft", "oz/foot", "ounces per foot", "ounces/foot",
+            ), (0.09301024647309711, 0.0)),
+        **dict.fromkeys(("lb/ft", "lb per ft", ), (1.488163943569554, 0.0)),
+        **dict.fromkeys(("g/m", "g per m", "grams per meter", "grams/meter", ), (0.001, 0.0)),
+        **dict.fromkeys(("kg/m", ), (1.0, 0.0)),
+    },
     "time": {
         **dict.fromkeys(("s", "sec", "second", "seconds", ), (1.0, 0.0)),
         **dict.fromkeys(("min", "minute", "minutes", "mins", ), (60.0, 0.0)),

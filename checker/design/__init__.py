@@ -3,6 +3,7 @@
 from typing import Annotated
 
 from checker.design.combustion import Burner
+from checker.design.condensate import CondensateDrain
 from checker.design.controls import Acceptance, ControlPoint, Papers
 from checker.design.ducts import DuctSystem
 from checker.design.equipment import Equipment
@@ -13,11 +14,12 @@ from checker.design.hoods import Dryer, Hood
 from checker.design.house import House
 from checker.design.openings import Opening
 from checker.design.project import Project
+from checker.design.refrigerant import RefrigerantLine
 from checker.design.rooms import Room
 from checker.design.site import Site
 
 FORMAT = 1
-NOT_READ_YET = ("envelope", "fuel_gas", "refrigerant", "condensate", "hot_water", "hydronics")
+NOT_READ_YET = ("envelope", "fuel_gas", "hot_water", "hydronics")
 
 
 @record
@@ -37,9 +39,12 @@ class Design(Node):
     filters: dict[str, Filter] = named("filters by name")
     openings: dict[str, Opening] = named("outdoor openings and what they must keep away from, by name")
     combustion: dict[str, Burner] = named("appliances that burn fuel, by name; `none` if nothing burns")
+    refrigerant: dict[str, RefrigerantLine] = named("refrigerant lines by name, or by the indoor unit that they serve")
+    condensate: dict[str, CondensateDrain] = named("condensate drains by name, or by the unit that they drain")
     controls: dict[str, ControlPoint] = named("thermostats, switches, interlocks by name")
     papers: Papers | None = said("worksheets, drawing notes, tests")
     accepted: list[Acceptance] = listed("findings accepted by a person, with a reason")
 
     tbd = frozenset[str]()
     stated_none = frozenset[str]()
+    hourly = frozenset[str]()  # shares of time that were written per hour

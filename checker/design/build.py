@@ -34,7 +34,7 @@ def build(reading: Reading) -> Built:
     for path, name, kind, holder, slot in builder.references:
         resolve(builder, Names(design, path), path, name, kind, holder, slot)
     builder.drop_wrong_names()
-    design.__dict__.update(tbd=frozenset(builder.tbd), stated_none=frozenset(builder.none))
+    design.__dict__.update(tbd=frozenset(builder.tbd), stated_none=frozenset(builder.none), hourly=frozenset(builder.hourly))
     compulsory(builder, design, data)
     return Built(design, builder.faults)
 

@@ -4,7 +4,7 @@ import re
 from typing import Any
 
 from checker.design import NOT_READ_YET, Design
-from checker.design.fields import Choice, Node, Reference, Text, fold
+from checker.design.fields import Choice, Node, Quantity, Reference, Text, fold
 from checker.design.shape import Shape, fields_of, fill
 from checker.design.values import REFUSED, scalar, words_of
 from checker.faults import Fault
@@ -15,6 +15,8 @@ TBD = frozenset(
      "per mfr", "don't know", "not decided"}
 )  # fmt: skip
 NONE = frozenset({"none", "no", "n/a", "na"})
+THOUSANDS = re.compile(r"\d{3}(?!\w)")
+PER_HOUR = re.compile(r"(?:/|\bper\s)\s*(?:h|hr|hour)\b", re.IGNORECASE)
 TWO_FACTS = re.compile(r"\s*(?:@|\bat\b)\s*")
 
 
@@ -26,6 +28,7 @@ class Builder:
         self.faults: list[Fault] = []
         self.tbd: set[str] = set()
         self.none: set[str] = set()
+        self.hourly: set[str] = set()
         self.references: list[tuple[str, str, Reference, Any, Any]] = []
         self.dropped: list[tuple[str, Any, Any]] = []
 
@@ -123,6 +126,8 @@ class Builder:
         if read.__class__ is REFUSED:
             self.fault(read.code, path, read.problem, read.remedy)
             return None
+        if shape.kind.__class__ is Quantity and shape.kind.dimension == "share" and PER_HOUR.search(str(value)):
+            self.hourly.add(path)
         return read
 
     def map(self, shape: Shape, value: object, path: str, up: Node) -> dict[str, Any] | None:
@@ -190,9 +195,13 @@ class Builder:
             self.fault("FILE-27", path, f"section `{key}` is kept, but no rule reads it yet",
                        "nothing to change: it will be read by a later version", at_key=True)  # fmt: skip
             return
+        where = f"`{section.__name__.lower()}`" if section is not Design else "a design file"
+        if THOUSANDS.match(key):
+            self.fault("FILE-20", path, f"{where} has no key `{key}`: between braces the comma in a number ends the value",
+                       "write the number without a comma, such as `2000 ft2`", at_key=True)  # fmt: skip
+            return
         from checker.design.nearest import nearest
 
-        where = f"`{section.__name__.lower()}`" if section is not Design else "a design file"
         self.fault(
             "FILE-20",
             path,

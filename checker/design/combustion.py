@@ -21,19 +21,32 @@ BurnerKind = Annotated[
     str,
     Choice(
         "furnace", "boiler", "water heater", "fireplace", "stove", "range", "dryer", "space heater", "other",
-        stove="wood stove | pellet stove", water_heater="gas water heater", fireplace="open fireplace | gas fireplace",
-        space_heater="room heater | wall heater", range="cooktop | gas range",
+        furnace="gas furnace | oil furnace | propane furnace | forced air furnace",
+        boiler="gas boiler | oil boiler | propane boiler | combi boiler | combi | combination boiler",
+        stove="wood stove | pellet stove | masonry heater | heating stove | woodstove",
+        water_heater="gas water heater | tank water heater | storage water heater | tankless water heater | tankless | "
+        "on demand water heater | instantaneous water heater | domestic water heater | hot water heater | wh",
+        fireplace="open fireplace | gas fireplace | wood fireplace | masonry fireplace | insert | fireplace insert | "
+        "gas insert | wood insert | pellet insert | gas log | gas log set | log set",
+        space_heater="room heater | wall heater | heater | unit heater | wall furnace | floor furnace | gas heater | "
+        "gas space heater | radiant heater | garage heater",
+        range="cooktop | gas range | gas cooktop | oven | gas oven | cooker | range cooker",
+        dryer="gas dryer | clothes dryer",
     ),
 ]  # fmt: skip
 Draft = Annotated[
     str,
     Choice(
         "natural draft", "fan-assisted", "induced draft", "power vent", "direct vent", "sealed", "unvented", "open",
-        natural_draft="atmospheric | draft hood | natural | gravity | b vent | category i natural",
-        fan_assisted="fan assisted | category i fan assisted", induced_draft="mechanical draft | induced",
-        power_vent="power vented | power venter", direct_vent="balanced flue",
-        sealed="sealed combustion | category iv | condensing", unvented="vent free | ventless",
-        open="open hearth | chimney draft | solid fuel",
+        natural_draft="atmospheric | draft hood | natural | gravity | b vent | category i natural | natural vent | "
+        "naturally drafted | atmospherically vented | chimney | masonry chimney | type b vent",
+        fan_assisted="fan assisted | category i fan assisted | category i fan",
+        induced_draft="mechanical draft | induced | draft inducer | inducer",
+        power_vent="power vented | power venter | powervent | forced draft | category iii",
+        direct_vent="balanced flue | direct vented | concentric vent | two pipe | two pipe direct vent",
+        sealed="sealed combustion | category iv | condensing | room sealed | closed combustion | sealed condensing | "
+        "condensing sealed | 90 % condensing | 95 % condensing",
+        unvented="vent free | ventless", open="open hearth | chimney draft | solid fuel | open fire",
     ),
 ]  # fmt: skip
 

@@ -1,4 +1,4 @@
-"""The `equipment` section: what heats, cools and moves room air. Air-side facts are complete here."""
+"""The `equipment` section: what heats, cools and moves room air."""
 
 from typing import Annotated
 
@@ -9,6 +9,7 @@ from checker.design.fields import (
     Choice,
     Flag,
     HeatRate,
+    Length,
     Node,
     Plain,
     Power,
@@ -16,11 +17,24 @@ from checker.design.fields import (
     Reference,
     Share,
     Temperature,
+    TemperatureDifference,
     listed,
     named,
     record,
     said,
 )
+from checker.design.hoods import Fuel
+from checker.design.performance import (
+    Backup,
+    CoolingCoil,
+    DataBasis,
+    DuctHeater,
+    PerformancePoint,
+    Ratings,
+    Stages,
+    Zone,
+)
+from checker.design.siting import Clearances, Electrical, Siting
 
 EquipmentKind = Annotated[
     str,
@@ -47,6 +61,11 @@ class Capacity(Node):
     at_design: HeatRate | None = said("capacity at the design temperature", "5900 Btu/h")
     least: HeatRate | None = said("least capacity at which it runs steadily", "2800 Btu/h")
     sensible: HeatRate | None = said("sensible cooling capacity at design", "5200 Btu/h")
+    points: list[PerformancePoint] = listed(
+        "capacity and power by outdoor temperature, from the maker's table",
+        {"outdoor": "17 degF", "capacity": "9800 Btu/h", "power": "1150 W"},
+    )
+    basis: DataBasis | None = said("where the capacity at the design temperature was taken from", "performance table")
 
 
 @record
@@ -80,6 +99,18 @@ class EquipmentByMaker(Node):
     greatest_static: Pressure | None = said("greatest external static pressure", "0.2 in w.c.")
     least_static: Pressure | None = said("least external static pressure", "0.04 in w.c.")
     least_entering: Temperature | None = said("least entering air temperature", "55 degF")
+    least_outdoor: Temperature | None = said("lowest outdoor temperature at which it heats", "-13 degF")
+    least_rise: TemperatureDifference | None = said("least temperature rise of the air", "35 delta_degF")
+    greatest_rise: TemperatureDifference | None = said("greatest temperature rise of the air", "65 delta_degF")
+    altitude_factor: Share | None = said("capacity at this elevation as a share of that at sea level", "90 %")
+    greatest_connected: Share | None = said(
+        "greatest sum of indoor capacities as a share of the outdoor unit's", "130 %"
+    )
+    least_connected: Share | None = said(
+        "least sum of indoor capacities as a share of the outdoor unit's", "50 %"
+    )
+    base_above_snow: Length | None = said("height of the base that it wants above the snow", "8 in")
+    clearance: Clearances | None = said("clear distances that it wants around the outdoor unit")
 
 
 @record
@@ -114,6 +145,20 @@ class Equipment(Node):
     control: Control | None = said("what switches it")
     by_maker: EquipmentByMaker | None = said("what its instructions require")
     refrigerant: Plain | None = said("refrigerant", "R-32")
+    stages: Stages | None = said("how its capacity follows the load", "variable speed")
+    nominal: HeatRate | None = said("nominal size, the figure in its model number", "3 ton")
+    fuel: Fuel | None = said("fuel of a furnace or boiler", "gas")
+    ratings: Ratings | None = said("certified ratings")
+    backup: Backup | None = said("heat that helps a heat pump in the cold, or `none`")
+    zones: dict[str, Zone] = named(
+        "zones with a damper and thermostat each", {"upstairs": {"rooms": ["bedroom"], "airflow": "350 cfm"}}
+    )
+    bypass_damper: Flag | None = said("whether surplus air of closed zones goes back by a bypass damper", False)
+    coil: CoolingCoil | None = said("the cooling coil beside a furnace")
+    duct_heater: DuctHeater | None = said("an electric heater in its duct")
+    electrical: Electrical | None = said("circuit, overcurrent device, disconnect and service outlet")
+    siting: Siting | None = said("where and how an outdoor unit stands")
+    listing: Plain | None = said("standard that it is listed by", "UL 60335-2-40")
     duct_accessories: list[Plain] = listed(
         "electric or other accessories in its ducts", "electric duct heater"
     )

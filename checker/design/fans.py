@@ -30,15 +30,21 @@ FanRole = Annotated[
     str,
     Choice(
         "supply", "exhaust", "recovery", "recirculating", "transfer", "booster",
-        supply="fresh air | outdoor air | intake", recovery="hrv | erv | heat recovery | energy recovery | balanced",
-        exhaust="extract", recirculating="circulating | recirculation",
+        supply="fresh air | outdoor air | intake | supply fan | make up air",
+        recovery="hrv | erv | heat recovery | energy recovery | balanced | recovery unit | heat recovery ventilator | "
+        "energy recovery ventilator",
+        exhaust="extract | exhaust fan | local exhaust | bath exhaust | whole house exhaust",
+        recirculating="circulating | recirculation",
     ),
 ]  # fmt: skip
 FanKind = Annotated[
     str,
     Choice(
         "in-line", "ceiling", "wall", "remote", "through-the-wall", "recovery unit", "attic", "whole-house cooling",
-        in_line="inline", recovery_unit="hrv | erv", ceiling="bath fan | bathroom fan | utility",
+        in_line="inline | inline fan | in line fan | duct fan",
+        ceiling="bath fan | bathroom fan | utility | ceiling fan unit | ceiling mounted",
+        recovery_unit="hrv | erv | heat recovery ventilator | energy recovery ventilator | heat recovery | energy recovery",
+        wall="wall mounted",
         whole_house_cooling="whole house fan",
     ),
 ]  # fmt: skip
@@ -50,10 +56,11 @@ SwitchKind = Annotated[
     Choice(
         "switch", "timer", "occupancy", "humidity", "contaminant", "always on", "with light", "programmable",
         "delay off", "wall control",
-        switch="manual | wall switch", timer="countdown timer", occupancy="motion | occupancy sensor",
-        humidity="humidistat | humidity sensor | dehumidistat", always_on="none | continuous",
+        switch="manual | wall switch | boost switch",
+        timer="countdown timer", occupancy="motion | occupancy sensor | motion sensor",
+        humidity="humidistat | humidity sensor | dehumidistat | humidity sensing", always_on="none | continuous",
         with_light="light switch", contaminant="carbon dioxide | co2 | air quality", delay_off="off delay",
-        programmable="scheduler | programmable timer | cycle timer",
+        programmable="scheduler | programmable timer | cycle timer | 24 hour timer | 24 h timer | clock timer | time clock",
     ),
 ]  # fmt: skip
 CurveBasis = Annotated[str, Choice("static", "total", static="static pressure", total="total pressure")]
@@ -86,7 +93,9 @@ class Setting(Node):
         "continuous or on demand; a setting called `continuous` needs no word", "continuous"
     )
     on_time: Share | None = said("share of time it runs, when it cycles by a timer", "20 min/h")
-    cycle: Annotated[float, Number(0)] | None = said("length of one on-off cycle in hours", 1)
+    cycle: Annotated[float, Number(0)] | None = said(
+        "length of one on-off cycle in hours; an `on_time` in minutes per hour has one of an hour", 1
+    )
     runs_with: list[SettingRef] = listed("settings of others that start together with it", "range-hood.high")
     not_with: list[SettingRef] = listed("settings of others that it locks out", "range-hood.high")
     measured: MeasuredFlow | None = said("values measured on site, beside the designed ones")

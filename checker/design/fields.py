@@ -171,11 +171,15 @@ class Text(Kind):
 
 
 Airflow = Annotated[float, Quantity("airflow")]
+AirflowOrNone = Annotated[float, Quantity("airflow", none_is=0.0)]
 Length = Annotated[float, Quantity("length")]
+LengthOrNone = Annotated[float, Quantity("length", none_is=0.0)]
 SignedLength = Annotated[float, Quantity("length", signed=True)]
 Diameter = Annotated[float, Quantity("diameter")]
 Area = Annotated[float, Quantity("area")]
+AreaOrNone = Annotated[float, Quantity("area", none_is=0.0)]
 SmallArea = Annotated[float, Quantity("small_area")]
+SmallAreaOrNone = Annotated[float, Quantity("small_area", none_is=0.0)]
 Volume = Annotated[float, Quantity("volume")]
 Pressure = Annotated[float, Quantity("pressure")]
 HousePressure = Annotated[float, Quantity("house_pressure")]

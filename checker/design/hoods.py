@@ -25,7 +25,8 @@ Fuel = Annotated[
     str,
     Choice(
         "electric", "gas", "propane", "oil", "wood", "pellet", "induction",
-        gas="natural gas", propane="lp | lp gas | lpg", electric="electricity", wood="solid fuel",
+        gas="natural gas | ng | nat gas | dual fuel", propane="lp | lp gas | lpg | propane gas", electric="electricity | elec",
+        wood="solid fuel | firewood | cordwood", oil="fuel oil | heating oil", pellet="wood pellets",
     ),
 ]  # fmt: skip
 HoodMount = Annotated[

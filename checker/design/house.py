@@ -39,8 +39,12 @@ Strategy = Annotated[
     str,
     Choice(
         "supply only", "exhaust only", "balanced", "balanced with recovery", "none",
-        balanced_with_recovery="HRV | ERV | heat recovery | recovery | energy recovery",
-        supply_only="supply", exhaust_only="exhaust", none="natural | windows",
+        balanced_with_recovery="HRV | ERV | heat recovery | recovery | energy recovery | balanced with heat recovery | "
+        "balanced with energy recovery | balanced with HRV | balanced with ERV | balanced HRV | balanced ERV | "
+        "heat recovery ventilation | energy recovery ventilation | heat recovery ventilator | energy recovery ventilator",
+        balanced="balanced without recovery | supply and exhaust",
+        supply_only="supply | supply ventilation | positive pressure", exhaust_only="exhaust | exhaust ventilation | extract",
+        none="natural | windows | natural ventilation",
     ),
 ]  # fmt: skip
 

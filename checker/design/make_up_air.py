@@ -20,12 +20,14 @@ from checker.design.openings import DamperKind
 
 @record
 class MakeUpAir(Node):
-    """How air comes back in when a big exhaust runs."""
+    """How air comes back in when a big exhaust runs; a plain airflow in its place is read as `airflow`."""
 
+    short = ("airflow",)
     airflow: Airflow | None = said("make-up airflow provided", "400 cfm")
     opening: Annotated[str, Reference("openings")] | None = said(
         "its outdoor opening, by name", "make-up-intake"
     )
+    fan: Annotated[str, Reference("fans")] | None = said("the fan that brings it, by name", "make-up-fan")
     duct: Airway | None = said("its duct")
     damper: DamperKind | None = said("gravity, powered or none", "powered")
     damper_rated_at: Pressure | None = said(

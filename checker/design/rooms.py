@@ -4,16 +4,19 @@ from typing import Annotated
 
 from checker.design.fields import (
     Airflow,
+    AirflowOrNone,
     Area,
+    AreaOrNone,
     Choice,
     Count,
     Flag,
     HeatRate,
     Length,
+    LengthOrNone,
     Node,
     Plain,
     Reference,
-    SmallArea,
+    SmallAreaOrNone,
     Volume,
     listed,
     record,
@@ -25,12 +28,18 @@ RoomUse = Annotated[
     Choice(
         "bedroom", "living", "dining", "kitchen", "bathroom", "toilet", "laundry", "closet", "hall", "office",
         "utility", "mechanical", "storage", "stair", "basement", "garage", "attic", "crawl space", "other",
-        bedroom="bed | bed room | master bedroom | primary bedroom | guest room",
-        living="living room | family room | great room | den | lounge | sitting room | main room | open plan",
-        dining="dining room", bathroom="bath | shower room | full bath | master bath | primary bath",
-        toilet="toilet room | wc | half bath | powder room | water closet", laundry="laundry room | wash room",
-        closet="walk in closet | wardrobe | cupboard", hall="hallway | corridor | entry | foyer | mudroom",
-        office="study | workroom | studio", mechanical="mechanical room | furnace room | boiler room | plant room",
+        bedroom="bed | bed room | master bedroom | primary bedroom | guest room | guest bedroom | sleeping room | nursery",
+        living="living room | family room | great room | den | lounge | sitting room | main room | open plan | "
+        "living area | living/dining | rec room | recreation room | playroom | family",
+        dining="dining room | dining area", kitchen="kitchenette | kitchen/dining",
+        bathroom="bath | bath room | shower room | full bath | master bath | primary bath | ensuite | en suite | hall bath | "
+        "3/4 bath | three quarter bath | guest bath | washroom",
+        toilet="toilet room | wc | half bath | 1/2 bath | powder room | powder | water closet",
+        laundry="laundry room | wash room | utility/laundry | laundry/utility",
+        closet="walk in closet | wardrobe | cupboard | linen closet",
+        hall="hallway | corridor | entry | foyer | mudroom | mud room | landing | vestibule",
+        office="study | workroom | studio | home office",
+        mechanical="mechanical room | mechanical closet | mech | mech room | furnace room | boiler room | plant room",
         utility="utility room", storage="store | pantry", stair="stairs | stairwell | stairway",
         crawl_space="crawl | crawlspace", attic="loft space", basement="cellar",
     ),
@@ -50,9 +59,9 @@ RoomRef = Annotated[str, Reference("rooms")]
 class Door(Node):
     """The way for air between a room and the rest of the house."""
 
-    undercut: Length | None = said("clear gap under the closed door, above the finished floor", "3/4 in")
+    undercut: LengthOrNone | None = said("clear gap under the closed door, above the finished floor", "3/4 in")
     width: Length | None = said("door width", "30 in")
-    transfer_area: SmallArea | None = said("net free area of a transfer grille or jumper duct", "40 in2")
+    transfer_area: SmallAreaOrNone | None = said("net free area of a transfer grille or jumper duct", "40 in2")
     weatherstripped: Flag | None = said("whether the door seals on all sides", False)
     to: RoomRef | None = said("room on the other side", "hall")
 
@@ -61,8 +70,8 @@ class Door(Node):
 class Window(Node):
     """Windows of a room, together."""
 
-    glazed_area: Area | None = said("glazed area", "14 ft2")
-    openable_area: Area | None = said("area that opens to outdoors", "6 ft2")
+    glazed_area: AreaOrNone | None = said("glazed area", "14 ft2")
+    openable_area: AreaOrNone | None = said("area that opens to outdoors", "6 ft2")
 
 
 @record
@@ -83,10 +92,10 @@ class Room(Node):
     volume: Volume | None = said("volume, where the ceiling is not flat", "1200 ft3")
     level: Plain | None = said("story it is on", "upper")
     conditioned: Flag | None = said("whether it is heated or cooled space; assumed for living uses", True)
-    supply: Airflow | None = said("conditioned supply airflow designed for the room", "60 cfm")
-    return_: Airflow | None = said("return airflow taken from the room", "60 cfm", key="return")
-    outdoor_air: Airflow | None = said("outdoor air designed to reach the room", "15 cfm")
-    exhaust: Airflow | None = said("exhaust airflow designed from the room", "50 cfm")
+    supply: AirflowOrNone | None = said("conditioned supply airflow designed for the room", "60 cfm")
+    return_: AirflowOrNone | None = said("return airflow taken from the room", "60 cfm", key="return")
+    outdoor_air: AirflowOrNone | None = said("outdoor air designed to reach the room", "15 cfm")
+    exhaust: AirflowOrNone | None = said("exhaust airflow designed from the room", "50 cfm")
     exhaust_run: Annotated[str, Choice("continuous", "on demand", continuous="always | all day | 24/7 | 24 h")] | None = (
         said("how that exhaust runs: continuous or on demand", "continuous")
     )

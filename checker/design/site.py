@@ -3,6 +3,7 @@
 from typing import Annotated
 
 from checker.design.fields import (
+    Choice,
     DegreeDays,
     ElectricityPrice,
     FuelPrice,
@@ -11,11 +12,19 @@ from checker.design.fields import (
     Node,
     Number,
     Plain,
+    Quantity,
     Temperature,
     TemperatureDifference,
+    listed,
     record,
     said,
 )
+
+CoolingRegion = Annotated[
+    str,
+    Choice("north", "southeast", "southwest", north="northern", southeast="south | south east", southwest="south west"),
+]  # fmt: skip
+Hours = Annotated[float, Quantity("time")]
 
 
 @record
@@ -39,6 +48,14 @@ class Prices(Node):
 
 
 @record
+class TemperatureBin(Node):
+    """Time of the year in which the outdoor air is about as warm as this."""
+
+    temperature: Temperature | None = said("middle of the bin", "27 degF")
+    time: Hours | None = said("time of the year in it", "620 h")
+
+
+@record
 class Site(Node):
     """Climate, elevation, snow and prices."""
 
@@ -56,4 +73,11 @@ class Site(Node):
         "weather and shielding factor (wsf) of ASHRAE 62.2 for the nearest listed station", 0.6
     )
     prices: Prices | None = said("energy prices")
+    temperature_bins: list[TemperatureBin] = listed(
+        "time of the year by outdoor temperature, at least of the heating season",
+        {"temperature": "27 degF", "time": "620 h"},
+    )
+    cooling_region: CoolingRegion | None = said(
+        "region of the federal minimum efficiencies of air conditioners, by state", "north"
+    )
     notes: Plain | None = said("anything a reader should know; no rule reads it")

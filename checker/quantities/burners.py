@@ -12,6 +12,7 @@ NOT_BURNING = ("electric", "induction")
 SEALED = ("direct vent", "sealed")
 ASSISTED = ("fan-assisted", "induced draft", "power vent")
 ATMOSPHERIC = ("natural draft", "open")
+SOLID = ("wood", "pellet")
 FUELS = ("gas", "propane", "oil", "wood", "pellet")
 OUTSIDE = ("outdoors", "garage", "exterior wall", "roof", "underground", "slab", "floor over unconditioned")
 INSIDE = ("conditioned", "chase", "soffit", "basement")
@@ -37,8 +38,10 @@ def burners(case: Case, design: object) -> list[Burner]:
 
 @quantity()
 def draft(case: Case, burner: Burner) -> str:
-    """How its gases leave; a range leaves them in the room, and a dryer has its own fan."""
+    """How its gases leave; a range leaves them in the room, a dryer has its own fan, a wood fire an open chimney."""
     stated = case.maybe(burner, "draft")
+    if stated == "natural draft" and burner.fuel in SOLID and burner.kind in ("fireplace", "stove"):
+        return "open"
     if stated is not None:
         return str(stated)
     if burner.kind == "range":
@@ -82,10 +85,15 @@ def within_air_barrier(case: Case, place: "str | Room") -> bool | None:
     return {"vented": False, "conditioned": True, "unvented": True}.get(str(kind))
 
 
+def is_sealed(burner: Burner) -> bool:
+    """Whether the file says that it takes no air from the house, wherever it stands."""
+    return burner.draft in SEALED
+
+
 @quantity()
 def burners_inside(case: Case, design: object) -> list[Burner]:
-    """The burners inside the air barrier. Raises Missing with all that is needed to tell."""
-    every = burners(case, design)
+    """The burners inside the air barrier that take air from it. Raises Missing with all that is needed to tell."""
+    every = [burner for burner in burners(case, design) if not is_sealed(burner)]
     inside = gather([lambda burner=burner: is_inside(case, burner) for burner in every])  # type: ignore[misc]
     return [burner for burner, within in zip(every, inside, strict=True) if within]
 

@@ -8,8 +8,10 @@ from checker.design.fans import Fan
 from checker.design.hoods import Dryer, Hood
 from checker.quantities.local_exhaust import local_exhaust, rooms_exhausted
 from checker.quantities.make_up_air import (
+    exhausters,
     interlocked,
     is_for_cooling,
+    largest_of_each,
     make_up_fans,
     make_up_flow,
     opens_with_exhaust,
@@ -59,7 +61,7 @@ def movings(case: Case, design: object) -> list[Moving]:
     """Every device at every setting, and exhaust that only rooms state."""
     found = []
     for stream in streams(case, design):
-        if isinstance(stream.device, Fan) and is_for_cooling(case, stream.device):
+        if isinstance(stream.device, Fan) and (is_for_cooling(case, stream.device) or follows(case, stream)):
             continue
         net = stream.exhaust - stream.supply - stated_make_up(case, stream)
         device = stream.device.path
@@ -74,11 +76,29 @@ def stated_make_up(case: Case, stream: Stream) -> float:
         return 0.0
     way = way_of(case, device)
     if way == "fan" and not isinstance(device, Dryer):
-        free = [fan for fan in make_up_fans(case, device) if not linked(stream, fan, "runs_with")]
-        return min(stream.exhaust, sum(fan.supply for fan in free if interlocked(case, device.name, fan.device.name)))
+        following = [fan for fan in make_up_fans(case, device) if follows_this(case, device, fan)]
+        return min(stream.exhaust, largest_of_each(following))
     if way != "stated" or passes_by_damper(device) or not opens_with_exhaust(case, device):
         return 0.0
     return min(stream.exhaust, make_up_flow(case, device))
+
+
+def follows_this(case: Case, device: Hood | Fan, fan: Stream) -> bool:
+    """Whether a make-up fan starts with an exhaust by a control or the exhaust's own record, and not by `runs_with`."""
+    if fan.setting is None or fan.setting.runs_with or any(each.runs_with for each in device.settings.values()):
+        return False
+    record = device.make_up_air
+    named = record is not None and record.fan == fan.device.name and bool(case.maybe(record, "interlock"))
+    return named or interlocked(case, device.name, fan.device.name)
+
+
+def follows(case: Case, stream: Stream) -> bool:
+    """Whether a supply fan does nothing but follow an exhaust, whose net flow counts it already."""
+    if stream.supply <= 0.0 or stream.continuous:
+        return False
+    followed = exhausters(case)
+    return any(one.path == stream.path and follows_this(case, device, one) for device in followed
+               for one in make_up_fans(case, device))  # fmt: skip
 
 
 def passes_by_damper(device: Hood | Fan | Dryer) -> bool:

@@ -1,5 +1,6 @@
 """The exhaust duct of a clothes dryer: where it ends, and the length that it counts with its fittings."""
 
+from collections.abc import Callable
 from math import inf
 from typing import Any
 
@@ -79,6 +80,32 @@ def duct_says(case: Case, dryer: Dryer, field: str) -> Any:
     return None if found is None else stated(case, found, field)
 
 
+def duct_speaks_of(field: str) -> Callable[[Case, Dryer], bool]:
+    """A condition: the dryer is vented and the file says something of this field of its duct."""
+
+    def said(case: Case, dryer: Dryer) -> bool:
+        """The dryer has no exhaust, or the design does not go into this detail of its duct."""
+        airway = duct(case, dryer)
+        return not is_ductless(dryer) and airway is not None and case.speaks_of(airway, field)
+
+    return said
+
+
+def transition_speaks_of(*fields: str) -> Callable[[Case, Dryer], bool]:
+    """A condition: the dryer is connected and the file says something of one of these fields of its transition."""
+
+    def said(case: Case, dryer: Dryer) -> bool:
+        """The dryer condenses or is not there yet, or the design does not go into this detail of its transition."""
+        if not is_connected(case, dryer) or f"{dryer.path}.transition" in case.design.stated_none:
+            return False
+        below = dryer.transition
+        if below is None:
+            return f"{dryer.path}.transition" in case.design.tbd
+        return any(case.speaks_of(below, field) for field in fields)
+
+    return said
+
+
 @quantity()
 def outlet(case: Case, dryer: Dryer) -> Opening | None:
     """The opening that a dryer ends in, None where it ends without one. Raises Missing where nothing is said."""
@@ -100,6 +127,11 @@ def terminals(case: Case) -> list[Opening]:
     if not found and absent:
         raise Missing(*(absent if case.stated("openings") else ["openings"]))
     return found
+
+
+def drawn_terminals(case: Case) -> list[Opening]:
+    """The dryer terminals that the design shows."""
+    return of_kind(case, TERMINALS)
 
 
 def dryers_of(case: Case, opening: Opening) -> list[Dryer]:

@@ -37,12 +37,10 @@ from checker.quantities.make_up_air import (
     exhausters,
     make_up_area,
     make_up_flow,
-    make_up_opening,
     opens_with_exhaust,
-    record_of,
-    wanted_record,
     way_of,
 )
+from checker.quantities.make_up_record import make_up_opening, record_of, wanted
 
 INDOOR_WINTER = 294.26
 """K, 70 degF, where the design does not say (common practice)."""
@@ -143,9 +141,9 @@ def make_up_path(case: Case, device: Exhauster | Dryer, running: bool) -> Path |
         return path_of_opening(case, device, record, one_way=damper == "gravity")
     if not passes_by_damper(device):
         return None
-    flow, rated = make_up_flow(case, device), float(case.get(wanted_record(case, device), "damper_rated_at"))
+    flow, rated = make_up_flow(case, device), float(wanted(case, device, "damper_rated_at"))
     if rated <= 0.0:
-        raise Missing(path_of(wanted_record(case, device), "damper_rated_at"))
+        raise Missing(f"{path_of(device, 'make_up_air')}.damper_rated_at")
     return Path(lambda pressure: flow * sqrt(pressure / rated), one_way=True)
 
 

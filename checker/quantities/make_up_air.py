@@ -3,13 +3,12 @@
 from typing import Literal
 
 from checker.case import Case, Missing, NotApplicable, path_of, quantity
-from checker.design.fans import Fan
+from checker.design.fans import Fan, Setting
 from checker.design.hoods import Dryer, Hood
-from checker.design.make_up_air import MakeUpAir
-from checker.design.openings import Opening
 from checker.quantities.burners import burners_for_make_up_air
+from checker.quantities.make_up_record import make_up_opening, record_of, wanted
 from checker.quantities.modes import linked
-from checker.quantities.movers import Stream, exhaust_flow, stream
+from checker.quantities.movers import Stream, exhaust_flow, is_continuous, stream
 
 Exhauster = Hood | Fan
 Way = Literal["none", "fan", "stated", "opening"]
@@ -80,34 +79,50 @@ def with_record(case: Case) -> list[Exhauster]:
     return [device for device in with_make_up_air(case) if way_if_known(case, device) != "fan"]
 
 
-def record_of(case: Case, device: Exhauster | Dryer) -> MakeUpAir | None:
-    """What the design says of its make-up air; None where it says `none` or nothing."""
-    record: MakeUpAir | None = case.maybe(device, "make_up_air")
-    return record
-
-
-def wanted_record(case: Case, device: Exhauster | Dryer) -> MakeUpAir:
-    """The same, where something must be there. Raises Missing."""
-    record = record_of(case, device)
-    if record is None:
-        raise Missing(path_of(device, "make_up_air"))
-    return record
-
-
 @quantity()
 def make_up_fans(case: Case, device: Exhauster) -> list[Stream]:
-    """Settings of supply fans that run with an exhaust by `runs_with` or an interlock among the controls."""
-    own = [Stream(device, setting, setting.path, "", 0.0, 0.0, False) for setting in device.settings.values()]
+    """Settings of supply fans that bring its make-up air: those that start with it, and the fan that its record names."""
+    record = record_of(case, device)
+    named = case.maybe(record, "fan") if record is not None else None
     found = []
     for fan in case.design.fans.values():
         if fan.role not in (None, "supply"):
             continue
         for setting in fan.settings.values():
-            bare = Stream(fan, setting, setting.path, "", 0.0, 0.0, False)
-            if any(linked(one, bare, "runs_with") for one in own) or interlocked(case, device.name, fan.name):
+            if fan.name == named or starts_with(case, device, setting):
                 case.get(fan, "role")
                 found.append(stream(case, setting))
     return found
+
+
+def starts_with(case: Case, device: Exhauster, setting: Setting) -> bool:
+    """Whether a fan's setting starts with an exhaust: by `runs_with`, or by an interlock among the controls."""
+    fan: Fan = setting.up
+    bare = Stream(fan, setting, setting.path, "", 0.0, 0.0, False)
+    own = [Stream(device, each, each.path, "", 0.0, 0.0, False) for each in device.settings.values()]
+    return any(linked(one, bare, "runs_with") for one in own) or interlocked(case, device.name, fan.name)
+
+
+@quantity()
+def idle_supply_fan(case: Case, device: Exhauster) -> str:
+    """Name of a supply fan large enough to make up for an exhaust, to which nothing ties it; "" where there is none."""
+    for fan in case.design.fans.values():
+        if fan.role != "supply" or is_for_cooling(case, fan):
+            continue
+        settings = list(fan.settings.values())
+        tied = any(setting.runs_with or is_continuous(case, setting) or setting.on_time for setting in settings)
+        flows = [setting.airflow for setting in settings if setting.airflow is not None]
+        if not tied and flows and max(flows) >= greatest_exhaust(case, device) / 2.0:
+            return str(fan.name)
+    return ""
+
+
+def largest_of_each(fans: list[Stream]) -> float:
+    """Flow of fans that run together, each at its highest setting, m3/s."""
+    highest: dict[str, float] = {}
+    for fan in fans:
+        highest[fan.device.path] = max(highest.get(fan.device.path, 0.0), fan.supply)
+    return sum(highest.values())
 
 
 def interlocked(case: Case, one: str, other: str) -> bool:
@@ -118,18 +133,6 @@ def interlocked(case: Case, one: str, other: str) -> bool:
             if {one, other} <= names:
                 return True
     return False
-
-
-@quantity()
-def make_up_opening(case: Case, device: Exhauster | Dryer) -> Opening | None:
-    """Its make-up opening: named by it, or one of that kind that says it serves it."""
-    record = record_of(case, device)
-    if record is not None and record.opening is not None:
-        return case.design.openings.get(record.opening)
-    for opening in case.design.openings.values():
-        if opening.kind == "make-up air intake" and device.name in opening.serves:
-            return opening
-    return None
 
 
 @quantity()
@@ -149,27 +152,30 @@ def way_of(case: Case, device: Exhauster | Dryer) -> Way:
 @quantity()
 def opens_with_exhaust(case: Case, device: Exhauster | Dryer) -> bool:
     """Whether make-up air starts or opens when the exhaust runs: interlocked, or a gravity damper."""
-    if way_of(case, device) == "fan":
+    if way_of(case, device) == "fan" and not isinstance(device, Dryer):
+        settings = [one.setting for one in make_up_fans(case, device) if one.setting is not None]
+        return any(starts_with(case, device, each) for each in settings) or bool(wanted(case, device, "interlock"))
+    record, opening = record_of(case, device), make_up_opening(case, device)
+    if opening is not None and interlocked(case, device.name, opening.name):
         return True
-    record = wanted_record(case, device)
-    if record.opening is not None and interlocked(case, device.name, record.opening):
+    if (record is None or record.interlock is None) and damper_of(case, device) == "gravity":
         return True
-    if record.interlock is None and damper_of(case, device) == "gravity":
-        return True
-    return bool(case.get(record, "interlock"))
+    return bool(wanted(case, device, "interlock"))
 
 
 @quantity()
 def damper_of(case: Case, device: Exhauster | Dryer) -> str:
     """What closes the make-up air when it is idle: gravity, powered or none."""
-    if way_of(case, device) == "fan" and record_of(case, device) is None:
-        return damper_of_fan(case, device)
     record, opening = record_of(case, device), make_up_opening(case, device)
+    if way_of(case, device) == "fan" and (record is None or (record.damper is None and record.fan is not None)):
+        return damper_of_fan(case, device)
     for told in (record, opening):
         damper = case.maybe(told, "damper") if told is not None else None
         if damper is not None:
             return str(damper)
-    return str(case.get(wanted_record(case, device), "damper"))
+    if record is None and opening is not None:
+        raise Missing(path_of(opening, "damper"))
+    return str(wanted(case, device, "damper"))
 
 
 def damper_of_fan(case: Case, device: Exhauster | Dryer) -> str:
@@ -190,10 +196,7 @@ def make_up_flow(case: Case, device: Exhauster | Dryer) -> float:
     if record is not None and record.airflow is not None:
         return float(case.get(record, "airflow"))
     if not isinstance(device, Dryer) and make_up_fans(case, device):
-        by_fan: dict[str, float] = {}
-        for one in make_up_fans(case, device):
-            by_fan[one.device.path] = max(by_fan.get(one.device.path, 0.0), one.supply)
-        return sum(by_fan.values())
+        return largest_of_each(make_up_fans(case, device))
     if record is None:
         raise Missing(f"{path_of(device, 'make_up_air')}.airflow")
     return float(case.get(record, "airflow"))
@@ -209,14 +212,14 @@ def make_up_area(case: Case, device: Exhauster | Dryer) -> float:
         return float(case.get(record.duct, "size").area)
     if opening is not None and opening.free_area is not None:
         return float(case.get(opening, "free_area"))
-    if record is None and not isinstance(device, Dryer):
+    if record is None and opening is not None:
+        raise Missing(path_of(opening, "free_area"))
+    if not isinstance(device, Dryer) and (record is None or record.fan is not None):
         fans = [one.device for one in make_up_fans(case, device)]
         ducts = [fan.duct for fan in fans if isinstance(fan, Fan) and fan.duct is not None and fan.duct.size is not None]
         if ducts:
             return float(sum(case.get(duct, "size").area for duct in dict.fromkeys(ducts)))
-    return float(case.get(wanted_record(case, device), "opening_area"))
-
-
+    return float(wanted(case, device, "opening_area"))
 
 
 @quantity()

@@ -5,7 +5,8 @@ from typing import NamedTuple
 from checker.case import Case, quantity
 from checker.quantities.burners import most_sensitive
 from checker.quantities.house_pressure import path_of_opening
-from checker.quantities.make_up_air import Exhauster, greatest_exhaust, record_of, way_if_known, with_record
+from checker.quantities.make_up_air import Exhauster, greatest_exhaust, way_if_known, with_record
+from checker.quantities.make_up_record import record_of
 
 
 class Capacity(NamedTuple):

@@ -3,7 +3,6 @@
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
 from checker.design.fields import fold
-from checker.design.make_up_air import MakeUpAir
 from checker.quantities.local_exhaust import rooms_exhausted
 from checker.quantities.make_up_air import (
     Exhauster,
@@ -11,10 +10,9 @@ from checker.quantities.make_up_air import (
     make_up_area,
     make_up_fans,
     make_up_flow,
-    record_of,
-    wanted_record,
     way_if_known,
 )
+from checker.quantities.make_up_record import record_of, wanted
 
 NOTE_TOPICS = ("make up air", "makeup air", "mua", "make up", "makeup")
 
@@ -50,7 +48,7 @@ def asked_of(case: Case, device: Exhauster, field: str, of_fan: str) -> str:
     """The path to ask for a fact: of the make-up air where the design has it, else of its fan."""
     fan = fan_of(case, device)
     record = record_of(case, device)
-    if record is None and fan is not None:
+    if fan is not None and (record is None or record.fan is not None):
         return path_of(fan, of_fan)
     return f"{path_of(device, 'make_up_air')}.{field}"
 
@@ -69,7 +67,7 @@ def damper_access(case: Case, device: Exhauster) -> bool:
 @quantity("house_pressure")
 def damper_rating(case: Case, device: Exhauster) -> float:
     """Pressure at which its gravity damper passes the make-up flow, Pa."""
-    return float(case.get(wanted_record(case, device), "damper_rated_at"))
+    return float(wanted(case, device, "damper_rated_at"))
 
 
 @quantity()
@@ -114,8 +112,7 @@ def way_to_exhaust(case: Case, device: Exhauster) -> float | None:
 @quantity()
 def has_outdoor_duct(case: Case, device: Exhauster) -> bool:
     """Whether make-up air comes by a duct from outdoors."""
-    record: MakeUpAir = wanted_record(case, device)
-    return case.get(record, "duct") is not None
+    return wanted(case, device, "duct") is not None
 
 
 @quantity()
@@ -142,7 +139,6 @@ def has_drawing_note(case: Case, device: Exhauster) -> bool:
         if fold(path.rpartition(".")[2]) in NOTE_TOPICS:
             raise Missing(path)
     return papers is not None and any(fold(topic) in NOTE_TOPICS for topic in papers.notes)
-
 
 
 

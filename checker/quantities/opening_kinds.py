@@ -214,6 +214,13 @@ def known_exhausts(case: Case, kinds: frozenset[str] = ROOM_EXHAUSTS) -> list[Op
     return found
 
 
+def is_permit_intake(case: Case, opening: Opening) -> bool:
+    """Whether an opening takes in outdoor air and the drawing is no mere sketch, so that its details are asked for."""
+    project = case.design.project
+    drawn = project is not None and project.stage in ("permit", "as-built")
+    return drawn and kind(case, opening) in OUTDOOR_INTAKES
+
+
 @quantity()
 def is_mechanical(case: Case, opening: Opening) -> bool:
     """Whether a fan draws air in through an intake; one that no device names may be that of a fan yet unplaced."""

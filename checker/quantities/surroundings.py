@@ -8,7 +8,7 @@ from checker.quantities.clearances import lower_edge
 from checker.quantities.opening_kinds import of_kind, stated
 from checker.quantities.places import bearing, coordinate
 
-WARM_ZONES = ("1", "2", "3")
+WARM_ZONES = ("1", "2", "3", "4")
 NOT_OUTDOORS = frozenset({
     "attic", "soffit", "crawl space", "garage", "indoors", "ridge vent", "roof void", "wall cavity", "basement",
     "chase", "floor over unconditioned", "conditioned", "room",
@@ -63,15 +63,24 @@ def lot_line_distance(case: Case, opening: Opening) -> float:
 
 @quantity("length")
 def snow_depth(case: Case, _design: object) -> float:
-    """Depth of snow to reckon with. Raises NotApplicable in a warm zone that states none."""
+    """Depth of snow to reckon with. Raises NotApplicable in a zone of little snow that states none."""
     site = case.design.site
     if site is None:
         raise Missing("site.snow_depth")
     depth = case.maybe(site, "snow_depth")
     zone = stated(case, site, "climate_zone")
     if depth is None and isinstance(zone, str) and zone.strip().lower().removeprefix("zone").strip()[:1] in WARM_ZONES:
-        raise NotApplicable("the climate zone is warm and no snow depth is stated")
+        raise NotApplicable("the climate zone has little snow and no snow depth is stated")
     return float(case.get(site, "snow_depth"))
+
+
+def speaks_of_height(case: Case, opening: Opening) -> bool:
+    """Whether the design says anything of how high an opening is, be it to be decided."""
+    if stated(case, opening, "on") == "roof":
+        return case.speaks_of(opening, "height_over_roof")
+    at = opening.at
+    placed = case.speaks_of(opening, "at") if at is None else case.speaks_of(at, "up")
+    return placed or case.speaks_of(opening, "height_over_grade")
 
 
 @quantity("length")

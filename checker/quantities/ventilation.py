@@ -125,6 +125,12 @@ def provided_rate(case: Case, node: object) -> float:
     return counted_flow(sum(supply for supply, _ in flows), sum(exhaust for _, exhaust in flows))
 
 
+@quantity()
+def strongest(case: Case, node: object) -> Running:
+    """The part that moves the most of the whole-house air: where a rate that is too low would be changed."""
+    return max(needed(case, node), key=lambda part: max(supply_of(case, part), exhaust_of(case, part)))
+
+
 class MeanFlows(NamedTuple):
     """Flows averaged over time, m3/s."""
 

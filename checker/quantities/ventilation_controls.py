@@ -9,6 +9,7 @@ from checker.design.fields import fold
 from checker.quantities.movers import Device
 from checker.quantities.whole_house import needed
 
+BY_HAND = ("switch", "wall control")
 UNLABELLED = ("none", "no", "")
 
 
@@ -44,6 +45,8 @@ def told(case: Case, design: object, field: str) -> list[Told]:
     found = []
     for node in control_nodes(case, design):
         value = case.maybe(node, field)
+        if value is None and field == "override" and isinstance(node, Control) and node.by in BY_HAND:
+            value = True
         if value is not None:
             so = fold(str(value)) not in UNLABELLED if field == "label" else bool(value)
             found.append(Told(so, path_of(node, field)))

@@ -14,7 +14,7 @@ from checker.physics.ventilation_rate import (
 )
 from checker.quantities.airtightness import house_of, leakage_flow
 from checker.quantities.ventilation import SLACK, dwelling, is_balanced
-from checker.quantities.whole_house import Running, exhaust_of, needed, run_share, supply_of
+from checker.quantities.whole_house import Running, cycle_hours, exhaust_of, needed, run_share, supply_of
 
 
 def edition(case: Case) -> int:
@@ -52,7 +52,7 @@ def checked_cycle(case: Case, part: Running, year: int) -> None:
         raise CannotJudge(f"{part.name} cycles: the {year} edition takes that by its effectiveness table")
     if part.setting is None:
         return  # an air handler's timer works within the hour
-    hours = float(case.get(part.setting, "cycle"))
+    hours = cycle_hours(case, part.setting)
     if hours > LONGEST_AVERAGED_CYCLE * (1 + SLACK):
         raise CannotJudge(
             f"{part.name} cycles in {hours:g} h: beyond {LONGEST_AVERAGED_CYCLE:g} h the standard wants its table"

@@ -146,6 +146,13 @@ def run_share(case: Case, part: Running) -> float:
     return float(case.get(part.device.outdoor_air, "fan_share"))
 
 
+def cycle_hours(case: Case, setting: Setting) -> float:
+    """Length of one on-off cycle; an hour where the time on is stated in minutes of each hour."""
+    if case.maybe(setting, "cycle") is None and path_of(setting, "on_time") in case.design.hourly:
+        return 1.0
+    return float(case.get(setting, "cycle"))
+
+
 def supply_of(case: Case, part: Running) -> float:
     """Outdoor air that a part brings in while it runs, m3/s."""
     if not part.supplies:

@@ -9,6 +9,7 @@ terminal.
 
 from checker import each
 from checker.case import Case, quantity
+from checker.design.fans import Fan
 from checker.design.hoods import Dryer
 from checker.quantities.dryer_duct import duct, is_vented, outlet, the_duct
 from checker.quantities.opening_kinds import uses
@@ -22,11 +23,24 @@ def sharers(case: Case, dryer: Dryer) -> list[str]:
     if airway is not None and airway.shared_with:
         return list(airway.shared_with)
     opening = outlet(case, dryer)
+    if opening is None and dryer.to is not None and not says_of_sharing(case, dryer):
+        return []
     if opening is None:
         return [str(other) for other in case.get(the_duct(case, dryer, "shared_with"), "shared_with")]
     used = uses(case, case.design)[opening.name]
-    others = {use.device.name for use in used if use.device is not dryer and use.kind != "make-up air intake"}
+    others = {
+        use.device.name
+        for use in used
+        if use.device is not dryer and use.kind != "make-up air intake"
+        and not (isinstance(use.device, Fan) and use.device.role == "booster")
+    }
     return sorted(others)
+
+
+def says_of_sharing(case: Case, dryer: Dryer) -> bool:
+    """Whether the file says anything of sharing, be it to be decided; else what is not drawn is not there."""
+    airway = duct(case, dryer)
+    return airway is not None and case.speaks_of(airway, "shared_with")
 
 
 def check(_dryer: Dryer, others: list[str]) -> Meets | Finding:

@@ -7,7 +7,7 @@ The usual cause is light snap-lock pipe of 30 gage from the shelf. Show 28 gage,
 
 from checker import each
 from checker.design.hoods import Dryer
-from checker.quantities.dryer_duct import duct_field, is_vented
+from checker.quantities.dryer_duct import duct_field, duct_speaks_of
 from checker.rule import Finding, Meets, Rule
 
 SLACK = 1e-12
@@ -25,6 +25,6 @@ def check(_dryer: Dryer, thickness: float, least: float) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-05", name="dryer-duct-too-thin", severity="correction", since="0.1",
-    over=each.dryer, when=is_vented, needs=(duct_field("thickness", "length"),), limits=("dryer-duct-thickness",),
+    over=each.dryer, when=duct_speaks_of("thickness"), needs=(duct_field("thickness", "length"),), limits=("dryer-duct-thickness",),
     check=check, nothing="the design has no clothes dryer", answers=("E02",),
 )  # fmt: skip

@@ -9,7 +9,7 @@ some places ask for every 4 ft. A run that is itself no longer than that is held
 from checker import each
 from checker.case import Case, Missing, quantity
 from checker.design.hoods import Dryer
-from checker.quantities.dryer_duct import duct_says, is_vented, the_duct
+from checker.quantities.dryer_duct import duct_says, duct_speaks_of, the_duct
 from checker.rule import Finding, Meets, Rule
 
 
@@ -38,6 +38,6 @@ def check(_dryer: Dryer, spacing: float, most: float) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-06", name="dryer-duct-supports-far-apart", severity="correction", since="0.1",
-    over=each.dryer, when=is_vented, needs=(unsupported_length,), limits=("dryer-duct-support",), check=check,
+    over=each.dryer, when=duct_speaks_of("support_spacing"), needs=(unsupported_length,), limits=("dryer-duct-support",), check=check,
     nothing="the design has no clothes dryer", answers=("E03",),
 )  # fmt: skip

@@ -8,7 +8,7 @@ inch through, and foil tape that is listed for it.
 
 from checker import each
 from checker.design.hoods import Dryer
-from checker.quantities.dryer_duct import duct_field, is_vented
+from checker.quantities.dryer_duct import duct_field, duct_speaks_of
 from checker.rule import Finding, Meets, Rule
 
 
@@ -24,6 +24,6 @@ def check(_dryer: Dryer, intrusion: float, most: float) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-07", name="dryer-duct-screws-reach-in", severity="correction", since="0.1",
-    over=each.dryer, when=is_vented, needs=(duct_field("screw_intrusion", "length"),),
+    over=each.dryer, when=duct_speaks_of("screw_intrusion"), needs=(duct_field("screw_intrusion", "length"),),
     limits=("dryer-duct-fastener",), check=check, nothing="the design has no clothes dryer", answers=("E04",),
 )  # fmt: skip

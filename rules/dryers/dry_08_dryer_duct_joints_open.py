@@ -10,7 +10,7 @@ the air, and seal it with mastic or listed foil tape.
 from checker import each
 from checker.case import Case, quantity
 from checker.design.hoods import Dryer
-from checker.quantities.dryer_duct import duct_says, is_vented, the_duct
+from checker.quantities.dryer_duct import duct, duct_says, is_vented, the_duct
 from checker.rule import Finding, Meets, Rule
 
 NOTHING = ("none", "no", "unsealed", "friction fit", "loose")
@@ -18,14 +18,24 @@ NOTHING = ("none", "no", "unsealed", "friction fit", "loose")
 
 @quantity()
 def sealing(case: Case, dryer: Dryer) -> str:
-    """How the duct's joints are sealed."""
-    return str(case.get(the_duct(case, dryer, "sealed"), "sealed"))
+    """How the duct's joints are sealed; "" where only how they are fastened is said."""
+    airway = the_duct(case, dryer, "sealed")
+    return str(case.get(airway, "sealed")) if case.speaks_of(airway, "sealed") else ""
 
 
 @quantity()
 def fastening(case: Case, dryer: Dryer) -> str:
     """How the duct's joints are fastened, where that is said."""
     return str(duct_says(case, dryer, "joints") or "")
+
+
+def speaks_of_joints(case: Case, dryer: Dryer) -> bool:
+    """The dryer has no exhaust, or the design does not go into the joints of its duct."""
+    airway = duct(case, dryer)
+    return (
+        is_vented(case, dryer) and airway is not None
+        and (case.speaks_of(airway, "sealed") or case.speaks_of(airway, "joints"))
+    )  # fmt: skip
 
 
 def check(_dryer: Dryer, sealed: str, joints: str) -> Meets | Finding:
@@ -45,6 +55,6 @@ def check(_dryer: Dryer, sealed: str, joints: str) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-08", name="dryer-duct-joints-open", severity="correction", since="0.1",
-    over=each.dryer, when=is_vented, needs=(sealing, fastening), cites=("dryer-duct-joints",), check=check,
+    over=each.dryer, when=speaks_of_joints, needs=(sealing, fastening), cites=("dryer-duct-joints",), check=check,
     nothing="the design has no clothes dryer", answers=("E04",),
 )  # fmt: skip

@@ -32,13 +32,14 @@ def edge(case: Case, dryer: Dryer) -> float | None:
 
 
 def runs_in_framing(case: Case, dryer: Dryer) -> bool:
-    """The dryer has no exhaust, or its duct is only said to run where it is not within framing."""
+    """The dryer has no exhaust, or the design does not go into how far its duct is from the framing's face."""
     airway = duct(case, dryer)
-    if is_ductless(dryer):
+    if is_ductless(dryer) or airway is None:
         return False
-    if airway is None or not airway.location or airway.framing_edge is not None:
+    if case.speaks_of(airway, "framing_edge"):
         return True
-    return bool(FRAMED & set(airway.location))
+    elsewhere = bool(airway.location) and not FRAMED & set(airway.location)
+    return case.speaks_of(airway, "nail_plates") and not elsewhere
 
 
 def check(dryer: Dryer, plates: bool | None, distance: float | None, least: float) -> Meets | Finding:

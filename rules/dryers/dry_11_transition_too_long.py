@@ -8,15 +8,10 @@ The usual cause is that the wall outlet is not behind the dryer. Move the outlet
 """
 
 from checker import each
-from checker.case import Case, given
+from checker.case import given
 from checker.design.hoods import Dryer
-from checker.quantities.dryer_duct import is_connected
+from checker.quantities.dryer_duct import transition_speaks_of
 from checker.rule import Finding, Meets, Rule
-
-
-def has_transition(case: Case, dryer: Dryer) -> bool:
-    """The dryer condenses, is not there yet, or is connected without a transition duct."""
-    return is_connected(case, dryer) and f"{dryer.path}.transition" not in case.design.stated_none
 
 
 def check(_dryer: Dryer, length: float, most: float) -> Meets | Finding:
@@ -31,6 +26,6 @@ def check(_dryer: Dryer, length: float, most: float) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-11", name="transition-too-long", severity="correction", since="0.1",
-    over=each.dryer, when=has_transition, needs=(given("transition.length"),), limits=("dryer-transition-length",),
+    over=each.dryer, when=transition_speaks_of("length"), needs=(given("transition.length"),), limits=("dryer-transition-length",),
     check=check, nothing="the design has no clothes dryer", answers=("E06",),
 )  # fmt: skip

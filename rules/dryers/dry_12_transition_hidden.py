@@ -8,22 +8,25 @@ face, and use a single length between it and the dryer.
 """
 
 from checker import each
-from checker.case import Case, given, quantity
+from checker.case import Case, Missing, quantity
 from checker.design.hoods import Dryer
-from checker.quantities.dryer_duct import is_connected
+from checker.quantities.dryer_duct import transition_speaks_of
 from checker.quantities.opening_kinds import stated
 from checker.rule import Finding, Meets, Rule
+
+
+@quantity()
+def hidden(case: Case, dryer: Dryer) -> bool:
+    """Whether any of the transition is said to be out of sight."""
+    if dryer.transition is None:
+        raise Missing(f"{dryer.path}.transition.concealed")
+    return bool(case.maybe(dryer.transition, "concealed"))
 
 
 @quantity()
 def pieced(case: Case, dryer: Dryer) -> bool:
     """Whether the transition is said to be more than one piece."""
     return dryer.transition is not None and stated(case, dryer.transition, "one_piece") is False
-
-
-def has_transition(case: Case, dryer: Dryer) -> bool:
-    """The dryer condenses, is not there yet, or is connected without a transition duct."""
-    return is_connected(case, dryer) and f"{dryer.path}.transition" not in case.design.stated_none
 
 
 def check(_dryer: Dryer, concealed: bool, in_pieces: bool) -> Meets | Finding:
@@ -43,6 +46,6 @@ def check(_dryer: Dryer, concealed: bool, in_pieces: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-12", name="transition-hidden", severity="correction", since="0.1",
-    over=each.dryer, when=has_transition, needs=(given("transition.concealed"), pieced),
+    over=each.dryer, when=transition_speaks_of("concealed", "one_piece"), needs=(hidden, pieced),
     cites=("dryer-transition-in-view",), check=check, nothing="the design has no clothes dryer", answers=("E06",),
 )  # fmt: skip

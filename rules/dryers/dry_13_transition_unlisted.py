@@ -7,17 +7,12 @@ The usual cause is general-purpose flexible duct from the shelf. Show a product 
 """
 
 from checker import each
-from checker.case import Case, given
+from checker.case import given
 from checker.design.hoods import Dryer
-from checker.quantities.dryer_duct import is_connected
+from checker.quantities.dryer_duct import transition_speaks_of
 from checker.rule import Finding, Meets, Rule
 
 STANDARD = "2158a"
-
-
-def has_transition(case: Case, dryer: Dryer) -> bool:
-    """The dryer condenses, is not there yet, or is connected without a transition duct."""
-    return is_connected(case, dryer) and f"{dryer.path}.transition" not in case.design.stated_none
 
 
 def check(_dryer: Dryer, listing: str) -> Meets | Finding:
@@ -32,6 +27,6 @@ def check(_dryer: Dryer, listing: str) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-13", name="transition-unlisted", severity="correction", since="0.1",
-    over=each.dryer, when=has_transition, needs=(given("transition.listing"),), cites=("dryer-transition-listing",),
+    over=each.dryer, when=transition_speaks_of("listing"), needs=(given("transition.listing"),), cites=("dryer-transition-listing",),
     check=check, nothing="the design has no clothes dryer", answers=("E06",),
 )  # fmt: skip

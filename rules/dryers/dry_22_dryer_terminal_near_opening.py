@@ -58,7 +58,7 @@ def check(
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this dryer's terminal, nearer than {least}",
+        f"{{near}} is {{apart}} from this dryer's terminal, nearer than {{least}}{verdict.also}",
         help="move the terminal {short} farther from the opening",
         numbers=numbers,
     )

@@ -6,10 +6,15 @@ The usual cause is a cap made for bath fans, or mesh added against birds. Use a 
 no screen.
 """
 
-from checker.case import given
+from checker.case import Case, given
 from checker.design.openings import Opening
-from checker.quantities.dryer_duct import terminals
+from checker.quantities.dryer_duct import drawn_terminals
 from checker.rule import Finding, Meets, Rule
+
+
+def speaks_of_screen(case: Case, terminal: Opening) -> bool:
+    """Nothing is said of a screen."""
+    return case.speaks_of(terminal, "screen")
 
 
 def check(_terminal: Opening, mesh: float) -> Meets | Finding:
@@ -24,6 +29,6 @@ def check(_terminal: Opening, mesh: float) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-23", name="dryer-terminal-screened", severity="correction", since="0.1",
-    over=terminals, needs=(given("screen"),), cites=("dryer-terminal-screen",), check=check,
-    nothing="the design has no dryer terminal", answers=("E18",),
+    over=drawn_terminals, when=speaks_of_screen, needs=(given("screen"),), cites=("dryer-terminal-screen",), check=check,
+    nothing="the design shows no dryer terminal", answers=("E18",),
 )  # fmt: skip

@@ -8,7 +8,7 @@ opens.
 
 from checker.case import Case, either, quantity
 from checker.design.openings import Opening
-from checker.quantities.dryer_duct import dryers_of, duct, terminals
+from checker.quantities.dryer_duct import drawn_terminals, dryers_of, duct
 from checker.rule import Finding, Meets, Rule
 
 
@@ -16,12 +16,19 @@ from checker.rule import Finding, Meets, Rule
 def backdraft_damper(case: Case, terminal: Opening) -> bool:
     """Whether a damper closes the exhaust, at the terminal or in the duct."""
     ducts = [found for dryer in dryers_of(case, terminal) if (found := duct(case, dryer)) is not None]
-    if any(airway.damper for airway in ducts):
+    if any(airway.damper or "backdraft-damper" in airway.pieces for airway in ducts):
         return True
     return either(
         lambda: bool(case.get(terminal, "damper") != "none"),
         *(lambda airway=airway: bool(case.get(airway, "damper")) for airway in ducts),
     )
+
+
+def speaks_of_damper(case: Case, terminal: Opening) -> bool:
+    """Nothing is said of a damper at the terminal or in the duct."""
+    ducts = [found for dryer in dryers_of(case, terminal) if (found := duct(case, dryer)) is not None]
+    in_duct = any(case.speaks_of(airway, "damper") or "backdraft-damper" in airway.pieces for airway in ducts)
+    return in_duct or case.speaks_of(terminal, "damper")
 
 
 def check(_terminal: Opening, damper: bool) -> Meets | Finding:
@@ -36,6 +43,6 @@ def check(_terminal: Opening, damper: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-24", name="dryer-terminal-without-damper", severity="correction", since="0.1",
-    over=terminals, needs=(backdraft_damper,), cites=("dryer-terminal-damper",), check=check,
-    nothing="the design has no dryer terminal", answers=("E18",),
+    over=drawn_terminals, when=speaks_of_damper, needs=(backdraft_damper,), cites=("dryer-terminal-damper",), check=check,
+    nothing="the design shows no dryer terminal", answers=("E18",),
 )  # fmt: skip

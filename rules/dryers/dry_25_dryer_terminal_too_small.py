@@ -7,7 +7,7 @@ The usual cause is a flat or low-profile cap. Use one that opens at least 12.5 s
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.dryer_duct import dryers_of, terminals
+from checker.quantities.dryer_duct import drawn_terminals, dryers_of
 from checker.rule import Finding, Meets, Rule
 
 SLACK = 1e-9
@@ -27,7 +27,13 @@ def open_area(case: Case, terminal: Opening) -> float:
 def terminals_of_edition(case: Case) -> list[Opening]:
     """Dryer terminals, where the edition asks for an area at all."""
     case.codebook.require("dryer-terminal-area")
-    return terminals(case)
+    return drawn_terminals(case)
+
+
+def speaks_of_area(case: Case, terminal: Opening) -> bool:
+    """Nothing is said of the terminal's open area."""
+    of_dryers = any(case.speaks_of(dryer, "terminal_area") for dryer in dryers_of(case, terminal))
+    return of_dryers or case.speaks_of(terminal, "free_area")
 
 
 def check(_terminal: Opening, area: float, least: float) -> Meets | Finding:
@@ -42,6 +48,6 @@ def check(_terminal: Opening, area: float, least: float) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-25", name="dryer-terminal-too-small", severity="correction", since="0.1",
-    over=terminals_of_edition, needs=(open_area,), limits=("dryer-terminal-area",), check=check,
-    nothing="the design has no dryer terminal", answers=("E19",),
+    over=terminals_of_edition, when=speaks_of_area, needs=(open_area,), limits=("dryer-terminal-area",), check=check,
+    nothing="the design shows no dryer terminal", answers=("E19",),
 )  # fmt: skip

@@ -9,8 +9,8 @@ the snow that is to be reckoned with.
 from checker.case import Case, Missing, NotApplicable, quantity
 from checker.design.openings import Opening
 from checker.physics.distances import ROUNDING
-from checker.quantities.dryer_duct import terminals
-from checker.quantities.surroundings import clear_height, snow_depth
+from checker.quantities.dryer_duct import drawn_terminals
+from checker.quantities.surroundings import clear_height, snow_depth, speaks_of_height
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -28,6 +28,11 @@ def least_height(case: Case, terminal: Opening) -> float:
         raise
 
 
+def height_is_told(case: Case, terminal: Opening) -> bool:
+    """Nothing is said of the terminal's height."""
+    return speaks_of_height(case, terminal)
+
+
 def check(_terminal: Opening, height: float, least: float, usual: float) -> Meets | Finding:
     """Compare the lower edge with the least height."""
     if height >= least - ROUNDING:
@@ -42,6 +47,6 @@ def check(_terminal: Opening, height: float, least: float, usual: float) -> Meet
 
 RULE = Rule(
     code="DRY-26", name="dryer-terminal-too-low", severity="caution", since="0.1",
-    over=terminals, needs=(clear_height, least_height), limits=("dryer-terminal-height",), check=check,
-    nothing="the design has no dryer terminal", answers=("E21",),
+    over=drawn_terminals, when=height_is_told, needs=(clear_height, least_height), limits=("dryer-terminal-height",), check=check,
+    nothing="the design shows no dryer terminal", answers=("E21",),
 )  # fmt: skip

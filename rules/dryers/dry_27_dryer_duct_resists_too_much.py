@@ -44,9 +44,9 @@ def usual_friction(case: Case, dryer: Dryer) -> float:
 
 
 def of_other_size(case: Case, dryer: Dryer) -> bool:
-    """The duct is 4 in round, where its length is what counts, or there is none."""
+    """The duct is 4 in round, where its length is what counts, or the dryer's airflow is not told."""
     airway = duct(case, dryer)
-    if is_ductless(dryer) or airway is None:
+    if is_ductless(dryer) or airway is None or not case.speaks_of(dryer, "airflow"):
         return False
     size: Size | None = case.maybe(airway, "size")
     return size is not None and (size.shape != "round" or abs(size.width - case.limit("dryer-duct-diameter")) > NEAR)

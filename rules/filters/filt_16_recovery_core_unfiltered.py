@@ -48,5 +48,5 @@ def check(fan: Fan, both: bool) -> Meets | Finding:
 RULE = Rule(
     code="FILT-16", name="recovery-core-unfiltered", severity="caution", since="0.1",
     over=recovery_units, needs=(both_sides,), cites=("recovery-core-filters",), check=check,
-    nothing="no recovery unit is drawn",
+    nothing="no recovery unit is drawn", answers=("G06",),
 )  # fmt: skip

@@ -51,8 +51,8 @@ def check(
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this intake, nearer than {intake_to_contaminant}, and not "
-        "{intake_below_contaminant} or more above it",
+        f"{{near}} is {{apart}} from this intake, nearer than {{intake_to_contaminant}}, and {verdict.is_not} "
+        f"{{intake_below_contaminant}} or more above it{verdict.also}",
         help="move the intake {short} farther away, or to at least {intake_below_contaminant} below the source",
         numbers=numbers,
     )

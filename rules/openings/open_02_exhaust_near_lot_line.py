@@ -7,17 +7,35 @@ The usual cause is a side yard that is narrower than it looks on the sketch, or 
 duct to a wall that faces the yard or the street, or through the roof.
 """
 
-from checker.case import Case
+from checker.case import Case, Missing
 from checker.design.openings import Opening
 from checker.physics.distances import ROUNDING
-from checker.quantities.opening_kinds import EXHAUSTS, known_exhausts
+from checker.quantities.opening_kinds import EXHAUSTS, known_exhausts, of_kind, stated
+from checker.quantities.places import undecided
 from checker.quantities.surroundings import lot_line_distance
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def exhausts(case: Case) -> list[Opening]:
-    """Every exhaust terminal, those of dryers included."""
-    return known_exhausts(case, EXHAUSTS)
+    """Every exhaust terminal, those of dryers included. Raises Missing once where no lot line is spoken of."""
+    found = known_exhausts(case, EXHAUSTS)
+    lines = of_kind(case, frozenset({"lot line"}))
+    silent = [each for each in found if not lines and not speaks_of_line(case, each)]
+    if found and len(silent) == len(found):
+        raise Missing(*(f"{each.path}.to_lot_line" for each in found if stated(case, each, "on") != "roof"))
+    return found
+
+
+def speaks_of_line(case: Case, opening: Opening) -> bool:
+    """Whether an opening says how far the lot line is, be it to be decided."""
+    told = "lot line" in opening.clear_of or bool(undecided(case, opening, "clear_of", ["lot line"]))
+    return told or case.speaks_of(opening, "to_lot_line")
+
+
+def not_all_roof(case: Case, opening: Opening) -> bool:
+    """The terminal is on the roof, and nothing is said of its distance to the lot line."""
+    drawn = bool(of_kind(case, frozenset({"lot line"})))
+    return drawn or speaks_of_line(case, opening) or stated(case, opening, "on") != "roof"
 
 
 def check(_opening: Opening, apart: float, least: float) -> Meets | Finding:
@@ -33,6 +51,6 @@ def check(_opening: Opening, apart: float, least: float) -> Meets | Finding:
 
 RULE = Rule(
     code="OPEN-02", name="exhaust-near-lot-line", severity="correction", since="0.1",
-    over=exhausts, needs=(lot_line_distance,), limits=("exhaust-to-lot-line",), check=check,
+    over=exhausts, when=not_all_roof, needs=(lot_line_distance,), limits=("exhaust-to-lot-line",), check=check,
     nothing="the design has no exhaust opening", answers=("D02",),
 )  # fmt: skip

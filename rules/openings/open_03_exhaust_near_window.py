@@ -53,9 +53,9 @@ def check(
     numbers = numbers_of(verdict, least)
     if not verdict.offends:
         return Meets(numbers)
-    freed = "" if above is None else ", and this exhaust is not {exhaust_above_opening} above it"
+    freed = "" if above is None else f", and this exhaust is {verdict.is_not} {{exhaust_above_opening}} above it"
     return Finding(
-        f"{{near}} is {{apart}} from this exhaust, nearer than {{exhaust_to_opening}}{freed}",
+        f"{{near}} is {{apart}} from this exhaust, nearer than {{exhaust_to_opening}}{freed}{verdict.also}",
         help="move the terminal {short} farther from the opening, or lead it through the roof",
         numbers=numbers,
     )

@@ -41,8 +41,8 @@ def check(
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this intake, nearer than {exhaust_to_intake}, and not {exhaust_above_intake} "
-        "or more above it",
+        f"{{near}} is {{apart}} from this intake, nearer than {{exhaust_to_intake}}, and {verdict.is_not} "
+        f"{{exhaust_above_intake}} or more above it{verdict.also}",
         help="move one of them {short} farther away, or raise the exhaust to {exhaust_above_intake} above the intake",
         numbers=numbers,
     )

@@ -8,18 +8,21 @@ it above head height with its outlet to the side, or lead it through the roof.
 
 from checker.case import Case, given
 from checker.design.openings import Opening
-from checker.quantities.opening_kinds import EXHAUSTS, known_exhausts, stated
+from checker.quantities.clearances import spoken_of
+from checker.quantities.opening_kinds import EXHAUSTS, of_kind, stated
 from checker.rule import Finding, Meets, Rule
 
 
 def exhausts(case: Case) -> list[Opening]:
-    """Every exhaust terminal, those of dryers included."""
-    return known_exhausts(case, EXHAUSTS)
+    """Every exhaust terminal that is shown, those of dryers included."""
+    return of_kind(case, EXHAUSTS)
 
 
-def below_the_roof(case: Case, opening: Opening) -> bool:
-    """The terminal is on the roof, above any walkway."""
-    return stated(case, opening, "on") != "roof"
+def near_a_walkway(case: Case, opening: Opening) -> bool:
+    """The terminal is on the roof, or no walkway is spoken of."""
+    if stated(case, opening, "on") == "roof":
+        return False
+    return case.speaks_of(opening, "faces_walkway") or spoken_of(case, opening, frozenset({"walkway"}))
 
 
 def check(_opening: Opening, faces: bool) -> Meets | Finding:
@@ -34,6 +37,6 @@ def check(_opening: Opening, faces: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="OPEN-07", name="exhaust-blows-on-walkway", severity="correction", since="0.1",
-    over=exhausts, when=below_the_roof, needs=(given("faces_walkway"),), cites=("exhaust-off-walkway",),
-    check=check, nothing="the design has no exhaust opening", answers=("D06",),
+    over=exhausts, when=near_a_walkway, needs=(given("faces_walkway"),), cites=("exhaust-off-walkway",),
+    check=check, nothing="the design shows no exhaust opening", answers=("D06",),
 )  # fmt: skip

@@ -10,13 +10,18 @@ no screen at all.
 
 from checker.case import Case, given
 from checker.design.openings import Opening
-from checker.quantities.opening_kinds import OUTDOOR_INTAKES, ROOM_EXHAUSTS, of_kind
+from checker.quantities.opening_kinds import OUTDOOR_INTAKES, ROOM_EXHAUSTS, is_permit_intake, of_kind
 from checker.rule import Finding, Meets, Rule
 
 
 def screened(case: Case) -> list[Opening]:
     """Intakes and exhausts, without those of dryers."""
     return of_kind(case, OUTDOOR_INTAKES | ROOM_EXHAUSTS)
+
+
+def asked(case: Case, opening: Opening) -> bool:
+    """Nothing is said of its screen."""
+    return case.speaks_of(opening, "screen") or is_permit_intake(case, opening)
 
 
 def check(_opening: Opening, mesh: float, least: float, most: float) -> Meets | Finding:
@@ -34,6 +39,6 @@ def check(_opening: Opening, mesh: float, least: float, most: float) -> Meets | 
 
 RULE = Rule(
     code="OPEN-08", name="screen-mesh-unfit", severity="correction", since="0.1",
-    over=screened, needs=(given("screen"),), limits=("screen-least", "screen-most"), check=check,
+    over=screened, when=asked, needs=(given("screen"),), limits=("screen-least", "screen-most"), check=check,
     nothing="the design shows no outdoor air intake or exhaust", answers=("D07",),
 )  # fmt: skip

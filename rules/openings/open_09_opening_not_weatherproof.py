@@ -8,13 +8,18 @@ free area that the air stays slow enough to leave the drops behind.
 
 from checker.case import Case, given
 from checker.design.openings import Opening
-from checker.quantities.opening_kinds import EXHAUSTS, OUTDOOR_INTAKES, of_kind
+from checker.quantities.opening_kinds import EXHAUSTS, OUTDOOR_INTAKES, is_permit_intake, of_kind
 from checker.rule import Finding, Meets, Rule
 
 
 def exposed(case: Case) -> list[Opening]:
     """Intakes and exhausts."""
     return of_kind(case, OUTDOOR_INTAKES | EXHAUSTS)
+
+
+def asked(case: Case, opening: Opening) -> bool:
+    """Nothing is said of a hood or louver."""
+    return case.speaks_of(opening, "hooded") or is_permit_intake(case, opening)
 
 
 def check(_opening: Opening, hooded: bool) -> Meets | Finding:
@@ -29,6 +34,6 @@ def check(_opening: Opening, hooded: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="OPEN-09", name="opening-not-weatherproof", severity="correction", since="0.1",
-    over=exposed, needs=(given("hooded"),), cites=("opening-weather-protection",), check=check,
+    over=exposed, when=asked, needs=(given("hooded"),), cites=("opening-weather-protection",), check=check,
     nothing="the design shows no outdoor air intake or exhaust", answers=("D07",),
 )  # fmt: skip

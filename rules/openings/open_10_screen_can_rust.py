@@ -9,7 +9,7 @@ mesh, and show it on the drawing.
 
 from checker.case import Case, given
 from checker.design.openings import Opening
-from checker.quantities.opening_kinds import OUTDOOR_INTAKES, ROOM_EXHAUSTS, of_kind, stated
+from checker.quantities.opening_kinds import OUTDOOR_INTAKES, ROOM_EXHAUSTS, of_kind
 from checker.rule import Finding, Meets, Rule
 
 
@@ -18,10 +18,9 @@ def screened(case: Case) -> list[Opening]:
     return of_kind(case, OUTDOOR_INTAKES | ROOM_EXHAUSTS)
 
 
-def has_a_screen(case: Case, opening: Opening) -> bool:
-    """No screen is stated for this opening."""
-    mesh = stated(case, opening, "screen")
-    return opening.corrosion_resistant is not None or (isinstance(mesh, float) and mesh > 0.0)
+def material_is_told(case: Case, opening: Opening) -> bool:
+    """Nothing is said of what its screen is made of."""
+    return case.speaks_of(opening, "corrosion_resistant")
 
 
 def check(_opening: Opening, resists: bool) -> Meets | Finding:
@@ -36,6 +35,6 @@ def check(_opening: Opening, resists: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="OPEN-10", name="screen-can-rust", severity="correction", since="0.1",
-    over=screened, when=has_a_screen, needs=(given("corrosion_resistant"),), cites=("screen-resists-corrosion",),
+    over=screened, when=material_is_told, needs=(given("corrosion_resistant"),), cites=("screen-resists-corrosion",),
     check=check, nothing="the design shows no outdoor air intake or exhaust", answers=("D07",),
 )  # fmt: skip

@@ -10,14 +10,19 @@ move it to a wall that the roof does not shed onto.
 from checker.case import Case
 from checker.design.openings import Opening
 from checker.physics.distances import ROUNDING
-from checker.quantities.opening_kinds import OUTDOOR_INTAKES, ROOM_EXHAUSTS, of_kind
-from checker.quantities.surroundings import clear_height, snow_depth
+from checker.quantities.opening_kinds import OUTDOOR_INTAKES, ROOM_EXHAUSTS, kind, of_kind
+from checker.quantities.surroundings import clear_height, snow_depth, speaks_of_height
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def above_ground(case: Case) -> list[Opening]:
     """Intakes and exhausts, without those of dryers."""
     return of_kind(case, OUTDOOR_INTAKES | ROOM_EXHAUSTS)
+
+
+def height_counts(case: Case, opening: Opening) -> bool:
+    """Nothing is said of the height of this exhaust."""
+    return kind(case, opening) in OUTDOOR_INTAKES or speaks_of_height(case, opening)
 
 
 def check(_opening: Opening, snow: float, height: float) -> Meets | Finding:
@@ -33,6 +38,6 @@ def check(_opening: Opening, snow: float, height: float) -> Meets | Finding:
 
 RULE = Rule(
     code="OPEN-12", name="opening-under-snow", severity="caution", since="0.1",
-    over=above_ground, needs=(snow_depth, clear_height), cites=("opening-above-snow",), check=check,
+    over=above_ground, when=height_counts, needs=(snow_depth, clear_height), cites=("opening-above-snow",), check=check,
     nothing="the design shows no outdoor air intake or exhaust", answers=("D10",),
 )  # fmt: skip

@@ -50,7 +50,7 @@ def check(_intake: Opening, around: list[Neighbour], unseen: list[str], least: f
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this intake, nearer than the usual {limit}",
+        f"{{near}} is {{apart}} from this intake, nearer than the usual {{limit}}{verdict.also}",
         help="move the intake {short} farther away, and ask the gas utility for its own clearance",
         numbers=numbers,
     )

@@ -10,7 +10,8 @@ close the soffit vents beside the terminal.
 from checker.case import Case, quantity
 from checker.design.openings import Opening
 from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled, spoken_of
-from checker.quantities.opening_kinds import known_exhausts, stated
+from checker.quantities.opening_kinds import ROOM_EXHAUSTS, of_kind, stated
+from checker.quantities.places import undecided
 from checker.rule import Finding, Meets, Rule
 
 EAVE_VENTS = frozenset({"soffit vent"})
@@ -29,12 +30,19 @@ def unseen_vents(case: Case, exhaust: Opening) -> list[str]:
 
 
 def under_a_vented_eave(case: Case, exhaust: Opening) -> bool:
-    """The terminal is on the roof, or the attic is not said to be vented and no soffit vent is shown."""
-    if stated(case, exhaust, "on") == "roof":
+    """The terminal is on the roof, or no soffit vent is spoken of and it is not in a soffit under a vented attic."""
+    face = stated(case, exhaust, "on")
+    if face == "roof":
         return False
     house = case.design.house
     vented = house is not None and house.attic == "vented"
-    return vented or spoken_of(case, exhaust, EAVE_VENTS)
+    told = bool(undecided(case, exhaust, "clear_of", ["soffit vent"]))
+    return (vented and face == "soffit") or told or spoken_of(case, exhaust, EAVE_VENTS)
+
+
+def exhausts(case: Case) -> list[Opening]:
+    """The exhaust terminals of rooms that are shown."""
+    return of_kind(case, ROOM_EXHAUSTS)
 
 
 def check(_exhaust: Opening, around: list[Neighbour], unseen: list[str], least: float) -> Meets | Finding:
@@ -44,7 +52,7 @@ def check(_exhaust: Opening, around: list[Neighbour], unseen: list[str], least: 
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this exhaust, nearer than the usual {limit}",
+        f"{{near}} is {{apart}} from this exhaust, nearer than the usual {{limit}}{verdict.also}",
         help="move the terminal {short} farther away, or close the soffit vents beside it",
         numbers=numbers,
     )
@@ -52,6 +60,6 @@ def check(_exhaust: Opening, around: list[Neighbour], unseen: list[str], least: 
 
 RULE = Rule(
     code="OPEN-16", name="exhaust-near-eave-vent", severity="caution", since="0.1",
-    over=known_exhausts, when=under_a_vented_eave, needs=(eave_vents, unseen_vents),
-    limits=("exhaust-to-eave-vent",), check=check, nothing="the design has no exhaust opening", answers=("D14",),
+    over=exhausts, when=under_a_vented_eave, needs=(eave_vents, unseen_vents),
+    limits=("exhaust-to-eave-vent",), check=check, nothing="the design shows no exhaust opening", answers=("D14",),
 )  # fmt: skip

@@ -10,7 +10,7 @@ that it blows away from the unit.
 from checker.case import Case, quantity
 from checker.design.openings import Opening
 from checker.quantities.clearances import Neighbour, neighbours, numbers_of, settled, spoken_of
-from checker.quantities.opening_kinds import EXHAUSTS, known_exhausts
+from checker.quantities.opening_kinds import EXHAUSTS, of_kind
 from checker.rule import Finding, Meets, Rule
 
 UNITS = frozenset({"outdoor unit"})
@@ -24,7 +24,7 @@ def outdoor_units(case: Case, exhaust: Opening) -> list[Neighbour]:
 
 def exhausts(case: Case) -> list[Opening]:
     """Every exhaust terminal, those of dryers included."""
-    return known_exhausts(case, EXHAUSTS)
+    return of_kind(case, EXHAUSTS)
 
 
 def a_unit_is_shown(case: Case, exhaust: Opening) -> bool:
@@ -39,7 +39,7 @@ def check(_exhaust: Opening, around: list[Neighbour], least: float) -> Meets | F
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this exhaust, nearer than the usual {limit}",
+        f"{{near}} is {{apart}} from this exhaust, nearer than the usual {{limit}}{verdict.also}",
         help="move the terminal {short} farther away, or turn it so that it blows away from the unit",
         numbers=numbers,
     )
@@ -48,5 +48,5 @@ def check(_exhaust: Opening, around: list[Neighbour], least: float) -> Meets | F
 RULE = Rule(
     code="OPEN-17", name="exhaust-at-outdoor-unit", severity="note", since="0.1",
     over=exhausts, when=a_unit_is_shown, needs=(outdoor_units,), limits=("exhaust-to-outdoor-unit",),
-    check=check, nothing="the design has no exhaust opening",
+    check=check, nothing="the design shows no exhaust opening",
 )  # fmt: skip

@@ -50,8 +50,8 @@ def check(
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this intake, nearer than {dryer_exhaust_to_intake}, and not "
-        "{dryer_exhaust_above_intake} or more above it",
+        f"{{near}} is {{apart}} from this intake, nearer than {{dryer_exhaust_to_intake}}, and {verdict.is_not} "
+        f"{{dryer_exhaust_above_intake}} or more above it{verdict.also}",
         help="move one of them {short} farther away, or have the official agree to less",
         numbers=numbers,
     )

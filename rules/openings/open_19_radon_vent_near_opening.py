@@ -42,8 +42,8 @@ def check(
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this radon vent, nearer than {radon_vent_to_opening}, and not "
-        "{radon_vent_above_opening} below it",
+        f"{{near}} is {{apart}} from this radon vent, nearer than {{radon_vent_to_opening}}, and {verdict.is_not} "
+        f"{{radon_vent_above_opening}} below it{verdict.also}",
         help="end the radon pipe above the roof, {short} farther from the opening",
         numbers=numbers,
     )

@@ -56,7 +56,7 @@ def check(
     for verdict, limit in verdicts:
         if verdict.offends:
             return Finding(
-                "{near} is {apart} from this inlet by a stretched string, nearer than {asked}",
+                f"{{near}} is {{apart}} from this inlet by a stretched string, nearer than {{asked}}{verdict.also}",
                 help="move the inlet {short} farther away",
                 numbers={**numbers_of(verdict, limit), "asked": Num(limit, "length")},
             )

@@ -38,8 +38,8 @@ def check(_vent: Opening, around: list[Neighbour], least: float, above: float) -
     if not verdict.offends:
         return Meets(numbers)
     return Finding(
-        "{near} is {apart} from this plumbing vent, nearer than {plumbing_vent_to_window}, and not "
-        "{plumbing_vent_above_window} below it",
+        f"{{near}} is {{apart}} from this plumbing vent, nearer than {{plumbing_vent_to_window}}, and "
+        f"{verdict.is_not} {{plumbing_vent_above_window}} below it{verdict.also}",
         help="move the vent {short} farther away, or end it {plumbing_vent_above_window} above the opening",
         numbers=numbers,
     )

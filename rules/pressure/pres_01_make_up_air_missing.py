@@ -17,6 +17,7 @@ from checker.quantities.make_up_air import (
     Exhauster,
     exhausters,
     greatest_exhaust,
+    idle_supply_fan,
     needs_make_up_air,
     reason_for_make_up_air,
     way_of,
@@ -30,10 +31,18 @@ def is_asked_for(case: Case, device: Exhauster) -> bool:
     return not large or needs_make_up_air(case, device)
 
 
-def check(device: Exhauster, exhaust: float, way: str, reason: str, threshold: float) -> Meets | Finding:
+def check(device: Exhauster, exhaust: float, way: str, reason: str, idle: str, threshold: float) -> Meets | Finding:
     """Make-up air is shown where the exhaust is above the threshold."""
     if exhaust <= threshold * (1 + SLACK) or way != "none":
         return Meets()
+    if idle:
+        return Finding(
+            f"{device.name} can take out {{greatest_exhaust}}, above {{limit}}, {reason}, and no make-up air that starts with "
+            f"it is shown: nothing ties {idle} to it",
+            at="make_up_air",
+            help=f"show an interlock that starts {idle} with {device.name} (`runs_with` under its setting), or choose an exhaust "
+            "of {limit} or less",
+        )
     return Finding(
         f"{device.name} can take out {{greatest_exhaust}}, above {{limit}}, {reason}, and no make-up air is shown",
         at="make_up_air",
@@ -44,7 +53,7 @@ def check(device: Exhauster, exhaust: float, way: str, reason: str, threshold: f
 
 RULE = Rule(
     code="PRES-01", name="make-up-air-missing", severity="correction", since="0.1",
-    over=exhausters, when=is_asked_for, needs=(greatest_exhaust, way_of, reason_for_make_up_air),
+    over=exhausters, when=is_asked_for, needs=(greatest_exhaust, way_of, reason_for_make_up_air, idle_supply_fan),
     limits=("make-up-air-exhaust",), cites=("make-up-air-scope",), check=check,
     nothing="no hood or exhaust fan takes air outdoors", answers=("C01", "C02", "C08"),
 )  # fmt: skip

@@ -11,16 +11,18 @@ or a hood's high speed counted although it runs for minutes only.
 
 from checker import each
 from checker.design import Design
-from checker.quantities.ventilation import SLACK, provided_rate, required_rate
+from checker.quantities.ventilation import SLACK, provided_rate, required_rate, strongest
+from checker.quantities.whole_house import Running
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def check(_design: Design, provided: float, required: float) -> Meets | Finding:
+def check(_design: Design, provided: float, required: float, part: Running) -> Meets | Finding:
     """The larger of supply and exhaust against the required rate."""
     if provided >= required * (1 - SLACK):
         return Meets()
     return Finding(
         "the whole-house fans are worth {provided_rate} all day, {short} below the {required_rate} required",
+        at=part.path,
         help="raise the setting that runs all day by {short}, or let a cycled fan run longer",
         numbers={"short": Num(required - provided, "airflow")},
     )
@@ -28,6 +30,6 @@ def check(_design: Design, provided: float, required: float) -> Meets | Finding:
 
 RULE = Rule(
     code="VENT-02", name="whole-house-rate-too-low", severity="correction", since="0.1",
-    over=each.design, needs=(provided_rate, required_rate),
+    over=each.design, needs=(provided_rate, required_rate, strongest),
     cites=("whole-house-rate-table",), check=check, answers=("A02", "A03", "A05"),
 )  # fmt: skip

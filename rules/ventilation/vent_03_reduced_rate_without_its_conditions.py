@@ -20,7 +20,9 @@ from checker.quantities.ventilation import (
     mean_supply,
     moves_both_ways,
     provided_rate,
+    strongest,
 )
+from checker.quantities.whole_house import Running
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -36,7 +38,7 @@ def relies_on_it(case: Case, design: Design) -> bool:
 
 def check(
     _design: Design, provided: float, full: float, supply: float, exhaust: float, lacking: list[str],
-    factor: float, tolerance: float,
+    part: Running, factor: float, tolerance: float,
 ) -> Meets | Finding:  # fmt: skip
     """Both conditions: balance, and ducts to all bedrooms and a living space."""
     wrong = []
@@ -49,6 +51,7 @@ def check(
         return Meets()
     return Finding(
         "{provided_rate} is below the full {code_rate}, and the reduction does not hold: " + "; ".join(wrong),
+        at=part.path,
         help="duct outdoor air to these rooms and balance the two sides, or provide the full {code_rate}",
         numbers=numbers,
     )
@@ -57,6 +60,6 @@ def check(
 RULE = Rule(
     code="VENT-03", name="reduced-rate-without-its-conditions", severity="correction", since="0.1",
     over=each.design, when=relies_on_it,
-    needs=(provided_rate, code_rate, mean_supply, mean_exhaust, lacking_ducted_air),
+    needs=(provided_rate, code_rate, mean_supply, mean_exhaust, lacking_ducted_air, strongest),
     limits=("balanced-distributed-factor", "balance-tolerance"), check=check, answers=("A06",),
 )  # fmt: skip

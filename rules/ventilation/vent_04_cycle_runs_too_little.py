@@ -5,13 +5,13 @@ of factors ends there, and it may not be carried further: no fan, however strong
 since moisture and odours build up meanwhile.
 
 Lengthen the time that the fan runs, shorten the cycle, or let it run slowly all day. `cycle` is the length of
-one on-off cycle in hours.
+one on-off cycle in hours; `20 min/h` says as much.
 """
 
 from checker.case import Case, quantity
 from checker.design.fans import Setting
 from checker.quantities.ventilation import SLACK
-from checker.quantities.whole_house import run_share, whole_house
+from checker.quantities.whole_house import cycle_hours, run_share, whole_house
 from checker.rule import Finding, Meets, Rule
 
 
@@ -31,7 +31,7 @@ def least_share(case: Case, setting: Setting) -> float:
     segment = float(case.limit("run-segment")) / 3600.0
     if share < float(case.limit("least-run-share")) * (1 - SLACK):
         return share
-    cycle = float(case.get(setting, "cycle"))
+    cycle = cycle_hours(case, setting)
     if cycle <= segment * (1 + SLACK):
         return share
     return max(0.0, segment - cycle * (1.0 - share)) / segment

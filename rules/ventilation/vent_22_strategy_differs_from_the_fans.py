@@ -48,7 +48,7 @@ def check(house: House, shown: str) -> Meets | Finding:
         return Meets()
     is_what = "no ventilation by fans" if stated == "none" else f"`{stated}`"
     return Finding(
-        f"the house is said to have {is_what}, but what runs all day makes it `{{strategy_shown}}`",
+        f"the house is said to have {is_what}, but {flows}makes it `{{strategy_shown}}`",
         at="strategy",
         help="correct `house.strategy`, or the settings that run all day",
         numbers={"strategy_shown": Num(shown)},

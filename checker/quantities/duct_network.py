@@ -1,0 +1,178 @@
+"""The network of a mover's ducts, solved: what flows where, at best and at worst, and with dampers at their best.
+
+Rooms and outdoors are held at 0 Pa. Thin air at elevation: flows and pressures are solved times the density
+ratio, so that every loss follows its law in standard air. Source: similarity of flows at equal mass flow.
+"""
+
+from collections.abc import Collection
+from typing import NamedTuple
+
+from checker.case import CannotJudge, Case
+from checker.physics.air import pressure_ratio
+from checker.physics.losses import Leak, Part
+from checker.physics.network import Edge, Node, Solution, solve_network
+from checker.physics.validity import NoSolution, OutOfRange
+from checker.quantities.circuits import Circuit
+from checker.quantities.duct_losses import Item
+from checker.quantities.duct_mesh import HELD, OUTDOORS, ROOMS, Passage, mesh
+from checker.quantities.duct_mesh_walk import check_joined, part_around
+from checker.quantities.duct_parts import items_of, parts_at
+from checker.quantities.duct_scope import systems_of
+from checker.quantities.mover_models import MoverModel, mover_model
+
+LEAKAGE_EXPONENT = 0.65
+LEAKAGE_TEST = 25.0
+
+
+class DuctNetwork(NamedTuple):
+    """A mover's ducts ready to be solved: passages, their items, models of the movers, leakage m3/s at 25 Pa."""
+
+    passages: tuple[Passage, ...]
+    items: dict[str, list[Item]]
+    models: dict[str, MoverModel]
+    centre: Passage
+    density_ratio: float
+    leakage: float
+
+    @property
+    def model(self) -> MoverModel:
+        """The model of the mover whose circuit it is."""
+        return self.models[self.centre.key]
+
+    @property
+    def terminals(self) -> list[Passage]:
+        """Passages by which the circuit meets the rooms: where it blows, or where a taking side draws."""
+        place, side = (ROOMS, "start") if self.centre.outgoing else (ROOMS, "end")
+        return [each for each in self.passages if each.kind in ("run", "outlet") and getattr(each, side) == place]
+
+
+class Answer(NamedTuple):
+    """Flow by passage in m3/s, pressure by joint and loss by item in Pa, rise by mover in Pa, leaks by joint."""
+
+    flows: dict[str, float]
+    pressures: dict[str, float]
+    losses: dict[str, dict[str, float]]
+    rises: dict[str, float]
+    leaks: dict[str, float]
+    extrapolated: tuple[str, ...]
+
+
+def duct_network(case: Case, circuit: Circuit) -> DuctNetwork:
+    """The network of a circuit. Raises Missing and CannotJudge as its parts do."""
+    mover = circuit.mover
+    assert mover is not None
+    if circuit.duct is not None:
+        passages = one_line(circuit)
+        centre = passages[0]
+    else:
+        assert circuit.system is not None
+        beside = [each for each in systems_of(case, mover) if each is not circuit.system and each.runs]
+        every = mesh(case, [circuit.system, *beside])
+        own = [each for each in every if each.thing is mover and each.outgoing == circuit.outgoing]
+        if not own:
+            raise CannotJudge(f"no duct of this side of {circuit.name} is described")
+        centre = own[0]
+        passages = part_around(every, centre)
+        check_joined(every, passages)
+    site = case.design.site
+    elevation = case.maybe(site, "elevation") if site is not None else None
+    models = {each.key: mover_model(case, circuit, each) for each in passages if each.kind == "mover"}
+    systems = {each.system.path: each.system for each in passages if each.system is not None and each.kind == "run"}
+    leaks = [case.maybe(each.leakage, "total") or 0.0 for each in systems.values() if each.leakage is not None]
+    items = items_of(case, circuit, passages)
+    return DuctNetwork(tuple(passages), items, models, centre, pressure_ratio(elevation or 0.0), sum(leaks))
+
+
+def one_line(circuit: Circuit) -> list[Passage]:
+    """A mover and its duct in one line."""
+    mover, duct = circuit.mover, circuit.duct
+    assert mover is not None
+    assert duct is not None
+    joint = f"out of {mover.path}"
+    away, home = (OUTDOORS, ROOMS) if circuit.outgoing else (ROOMS, OUTDOORS)
+    first = Passage("mover", mover, home, joint, None, circuit.outgoing)
+    return [first, Passage("run", duct, joint, away, None, circuit.outgoing)]
+
+
+def edges_of(network: DuctNetwork, worst: Collection[str]) -> list[Edge]:
+    """Every passage as an edge; the items of a mover stand before it. `worst` are those at their upper bound."""
+    edges = []
+    ratio = network.density_ratio
+    for passage in network.passages:
+        items, start = network.items[passage.key], passage.start
+        if passage.kind != "mover":
+            edges.append(Edge(passage.key, start, passage.end, parts_at(items, passage.key in worst)))
+            continue
+        model = network.models[passage.key]
+        if items:
+            edges.append(Edge(f"before {passage.key}", start, f"at {passage.key}", parts_at(items, passage.key in worst)))
+            start = f"at {passage.key}"
+        if model.curve is not None:
+            edges.append(Edge(passage.key, start, passage.end, model.parts(ratio)))
+        else:
+            edges.append(Edge(passage.key, start, passage.end, fixed_flow=model.flow * ratio))
+    return edges
+
+
+def leak_edges(network: DuctNetwork) -> list[Edge]:
+    """Leakage, half of it on each ducted side of the mover and all of it at the mover: the most that it can be."""
+    sides = [joint for joint in (network.centre.end, network.centre.start) if joint not in HELD]
+    if network.leakage <= 0.0 or not sides:
+        return []
+    leak: list[Part] = [Leak(network.leakage / len(sides) / LEAKAGE_TEST**LEAKAGE_EXPONENT, LEAKAGE_EXPONENT)]
+    return [Edge(f"leak {joint}", joint, OUTDOORS, leak) for joint in sides]
+
+
+def solve(network: DuctNetwork, worst: Collection[str] | None, taken: dict[str, float] | None = None) -> Answer:
+    """Solve with these passages at their upper bounds; None for all of them, with the leakage at its most.
+
+    `taken` fixes the airflow of passages to the rooms, m3/s. Raises CannotJudge where there is no solution.
+    """
+    chosen = [each.key for each in network.passages] if worst is None else worst
+    edges = edges_of(network, chosen) + (leak_edges(network) if worst is None else [])
+    ratio = network.density_ratio
+    held = {key: flow * ratio for key, flow in (taken or {}).items()}
+    edges = [Edge(e.name, e.start, e.end, fixed_flow=held[e.name]) if e.name in held else e for e in edges]
+    joints = {joint for edge in edges for joint in (edge.start, edge.end)} - set(HELD)
+    nodes = [*(Node(place, 0.0) for place in HELD), *(Node(joint) for joint in sorted(joints))]
+    try:
+        solution = solve_network(nodes, edges)
+    except NoSolution as problem:
+        raise CannotJudge(f"the duct network has no solution: {named(network, problem.reason)}") from None
+    except OutOfRange as problem:
+        raise CannotJudge(f"out of range: {named(network, problem.reason)}") from None
+    answer = answered(network, chosen, solution)
+    for passage in network.passages:
+        model = network.models.get(passage.key)
+        if taken is None and model is not None and answer.rises[passage.key] > model.greatest * ratio * (1.0 + 1e-9):
+            raise CannotJudge(
+                f"{passage.name} is known by {model.words}, and its ducts may take more than that there"
+            )
+    return answer
+
+
+def answered(network: DuctNetwork, worst: Collection[str], solution: Solution) -> Answer:
+    """The solution in the air of the site."""
+    ratio = network.density_ratio
+    flows = {each.key: solution.flows[each.key] / ratio for each in network.passages}
+    losses = {}
+    for each in network.passages:
+        flow = solution.flows[each.key]
+        losses[each.key] = {
+            item.name: sum(part.loss(flow)[0] for part in ((item.high or ()) if each.key in worst else item.low)) / ratio
+            for item in network.items[each.key]
+        }
+    rises = {}
+    for each in (one for one in network.passages if one.kind == "mover"):
+        before = solution.pressures.get(f"at {each.key}", solution.pressures[each.start])
+        rises[each.key] = (solution.pressures[each.end] - before) / ratio
+    pressures = {joint: pressure / ratio for joint, pressure in solution.pressures.items()}
+    leaks = {name[5:]: flow / ratio for name, flow in solution.flows.items() if name.startswith("leak ")}
+    return Answer(flows, pressures, losses, rises, leaks, solution.extrapolated)
+
+
+def named(network: DuctNetwork, reason: str) -> str:
+    """A reason of the solver with the names that the file uses."""
+    for passage in sorted(network.passages, key=lambda each: -len(each.key)):
+        reason = reason.replace(passage.key, passage.name)
+    return reason

@@ -1,0 +1,153 @@
+"""Which equipment heats or cools which rooms, alone or together, and what is joined to an outdoor unit."""
+
+from typing import NamedTuple
+
+from checker.case import Case, Missing, path_of, quantity
+from checker.design import Design
+from checker.design.equipment import Equipment
+from checker.design.rooms import Room
+from checker.quantities.distribution import of_equipment
+from checker.quantities.room_uses import room_use
+
+HEADS = frozenset({"wall unit", "floor unit", "ceiling unit", "slim duct unit"})
+POINT_SOURCES = frozenset({"wall unit", "floor unit", "ceiling unit", "electric heat", "stove", "fireplace"})
+COMPRESSOR_KINDS = HEADS | {"heat pump", "air conditioner", "packaged unit"}
+HEATER_KINDS = HEADS | {"furnace", "boiler", "heat pump", "electric heat", "packaged unit"}
+COOLER_KINDS = HEADS | {"heat pump", "air conditioner", "packaged unit"}
+BURNING_KINDS = frozenset({"furnace", "boiler"})
+HABITABLE = ("bedroom", "living", "dining", "kitchen", "office")
+UNHEATED_USES = ("garage", "attic", "crawl space")
+
+
+class Group(NamedTuple):
+    """Units that share rooms, by name. `lacking`: paths that would say what a unit serves."""
+
+    path: str
+    name: str
+    units: tuple[Equipment, ...]
+    rooms: tuple[str, ...]
+    whole_house: bool
+    lacking: tuple[str, ...] = ()
+
+
+def indoor_units(case: Case, outdoor: Equipment) -> list[Equipment]:
+    """The units joined to an outdoor unit, by name."""
+    joined = [unit for unit in case.design.equipment.values() if unit.outdoor_unit == outdoor.name]
+    return sorted(joined, key=lambda unit: str(unit.path))
+
+
+def outdoor_of(case: Case, unit: Equipment) -> Equipment | None:
+    """The outdoor unit that a unit is joined to; None where it stands alone."""
+    name = case.maybe(unit, "outdoor_unit")
+    return None if name is None else case.design.equipment.get(str(name))
+
+
+def is_heat_pump(case: Case, unit: Equipment) -> bool:
+    """Whether a unit heats by a compressor: a head, a heat pump, or an air handler joined to one."""
+    if unit.kind in HEADS or unit.kind == "heat pump":
+        return True
+    outdoor = outdoor_of(case, unit)
+    if outdoor is not None and outdoor.kind == "heat pump":
+        return True
+    return unit.kind == "packaged unit" and unit.heating is not None and bool(unit.heating.points or unit.backup)
+
+
+def gives(case: Case, unit: Equipment, field: str) -> bool:
+    """Whether a unit heats (`heating`) or cools (`cooling`) rooms itself."""
+    if unit.kind == "water heater" or path_of(unit, field) in case.design.stated_none or indoor_units(case, unit):
+        return False
+    if getattr(unit, field) is not None or path_of(unit, field) in case.design.tbd:
+        return True
+    if unit.kind == "air handler":
+        outdoor = outdoor_of(case, unit)
+        kinds = ("heat pump",) if field == "heating" else ("heat pump", "air conditioner")
+        return outdoor is not None and outdoor.kind in kinds
+    return unit.kind in (HEATER_KINDS if field == "heating" else COOLER_KINDS)
+
+
+def is_outdoors(case: Case, unit: Equipment) -> bool:
+    """Whether a unit is the outdoor part of heat pump or air conditioner, or a packaged unit."""
+    if indoor_units(case, unit):
+        return True
+    return unit.kind in ("heat pump", "air conditioner", "packaged unit") and unit.location in (None, "outdoors", "roof")
+
+
+def outdoor_units(case: Case) -> list[Equipment]:
+    """Every outdoor unit."""
+    return [unit for unit in case.design.equipment.values() if is_outdoors(case, unit)]
+
+
+def heated_rooms(case: Case) -> list[Room]:
+    """Rooms inside the heated house: said to be, or not by their use outside it."""
+    found = []
+    for room in case.design.rooms.values():
+        stated = case.maybe(room, "conditioned")
+        try:
+            use = room_use(case, room)
+        except Missing:
+            use = "other"
+        if stated is True or (stated is None and use not in UNHEATED_USES):
+            found.append(room)
+    return found
+
+
+@quantity()
+def rooms_served(case: Case, unit: Equipment) -> tuple[str, ...]:
+    """Rooms that a unit serves: as said, by its ducts, and the one it stands in. Raises Missing(serves)."""
+    rooms = {each.room for each in of_equipment(case, unit, unit)}
+    if unit.kind in POINT_SOURCES and unit.location in case.design.rooms:
+        rooms.add(str(unit.location))
+    if not rooms:
+        raise Missing(path_of(unit, "serves"))
+    return tuple(sorted(rooms))
+
+
+def grouped(case: Case, units: list[Equipment]) -> list[Group]:
+    """The units as groups that share no room with each other."""
+    alone = units[0] if len(units) == 1 else None
+    reach: list[tuple[set[str], list[Equipment], tuple[str, ...]]] = []
+    for unit in units:
+        try:
+            rooms, lacking = set(rooms_served(case, unit)), ()
+        except Missing as gap:
+            central = unit is alone and unit.kind not in POINT_SOURCES and path_of(unit, "serves") not in case.design.tbd
+            rooms = {room.name for room in heated_rooms(case)} if central else set()
+            lacking = () if central else gap.paths
+        members = [unit]
+        apart = []
+        for other in reach:
+            if other[0] & rooms:
+                rooms, members, lacking = rooms | other[0], members + other[1], lacking + other[2]
+            else:
+                apart.append(other)
+        reach = [*apart, (rooms, members, lacking)]
+    everywhere = {room.name for room in heated_rooms(case)}
+    found = []
+    for rooms, members, lacking in reach:
+        ordered = tuple(sorted(members, key=lambda unit: str(unit.path)))
+        name = " and ".join(str(unit.name) for unit in ordered)
+        whole = (bool(everywhere) and everywhere <= rooms) or (alone is not None and not lacking and not everywhere)
+        found.append(Group(str(ordered[0].path), name, ordered, tuple(sorted(rooms)), whole, lacking))
+    return sorted(found)
+
+
+@quantity()
+def heating_groups(case: Case, design: Design) -> list[Group]:
+    """What heats the house, as groups of units that share rooms."""
+    return grouped(case, [unit for unit in design.equipment.values() if gives(case, unit, "heating")])
+
+
+@quantity()
+def cooling_groups(case: Case, design: Design) -> list[Group]:
+    """What cools the house, as groups of units that share rooms."""
+    return grouped(case, [unit for unit in design.equipment.values() if gives(case, unit, "cooling")])
+
+
+def all_heating(case: Case) -> list[Group]:
+    """Every heating group of the design."""
+    return heating_groups(case, case.design)
+
+
+def all_cooling(case: Case) -> list[Group]:
+    """Every cooling group of the design."""
+    return cooling_groups(case, case.design)
