@@ -135,13 +135,30 @@ def exit_status(checked: list[Checked], fail_on: str, complete: bool) -> int:
 
 
 def unlocks(outcomes: Iterable[Outcome]) -> list[tuple[str, int]]:
-    """Missing inputs with the number of rules that each would help to judge, the most useful first."""
-    rules: dict[str, set[str]] = {}
+    """Missing inputs with the number of rules that each would help to judge, the most useful first.
+
+    Useful is what lets severe rules be judged, and lets them be judged by itself.
+    """
+    worth: dict[str, dict[str, float]] = {}
     for outcome in outcomes:
         if outcome.outcome == "needs-info":
+            each = WEIGHTS[outcome.rule.severity] / max(len(outcome.missing), 1)
             for path in outcome.missing:
-                rules.setdefault(path, set()).add(outcome.rule.code)
-    return sorted(((path, len(codes)) for path, codes in rules.items()), key=lambda each: (-each[1], each[0]))
+                rules = worth.setdefault(path, {})
+                rules[outcome.rule.code] = max(each, rules.get(outcome.rule.code, 0.0))
+    ranked = sorted(worth, key=lambda path: (-sum(worth[path].values()), path))
+    return [(path, len(worth[path])) for path in ranked]
+
+
+WEIGHTS = {"correction": 3.0, "caution": 2.0, "note": 1.0}
+NAMED = frozenset({"rooms", "fans", "hoods", "dryers", "equipment", "ducts", "runs", "outlets", "filters",
+                   "openings", "combustion", "controls", "settings", "tests"})  # fmt: skip
+
+
+def alike(path: str) -> tuple[str, ...]:
+    """A path without the names of things: what the same question about several things has in common."""
+    parts = path.split(".")
+    return tuple("" if before in NAMED else part for before, part in zip(["", *parts], parts, strict=False))
 
 
 def design_files(paths: Iterable[str], read: Callable[[str], Reading]) -> list[Reading]:

@@ -21,7 +21,7 @@ TWO_FACTS = re.compile(r"\s*(?:@|\bat\b)\s*")
 
 
 class Builder:
-    """Builds one design; keeps its faults, its `tbd` paths and its stated `none` paths."""
+    """Builds one design; keeps its faults, its `tbd` paths, what is refused among them, and its stated `none` paths."""
 
     def __init__(self, reading: Reading) -> None:
         self.reading = reading
@@ -98,6 +98,7 @@ class Builder:
         self.fault(
             "FILE-21", path, f"`{show(data)}` stands where a map is wanted", f"write keys such as {shown}"
         )
+        self.tbd.add(path)
         return None
 
     def value(self, shape: Shape, value: object, path: str, up: Node) -> Any:
@@ -121,10 +122,12 @@ class Builder:
         if isinstance(value, (dict, list)):
             self.fault("FILE-21", path, f"a {'map' if isinstance(value, dict) else 'list'} stands where "
                        f"{words_of(shape.kind)} is wanted", "write one value")  # fmt: skip
+            self.tbd.add(path)
             return None
         read = scalar(shape.kind, value, self.reading.sources.get(path))
         if read.__class__ is REFUSED:
             self.fault(read.code, path, read.problem, read.remedy)
+            self.tbd.add(path)
             return None
         if shape.kind.__class__ is Quantity and shape.kind.dimension == "share" and PER_HOUR.search(str(value)):
             self.hourly.add(path)
@@ -136,6 +139,7 @@ class Builder:
         if not isinstance(value, dict):
             self.fault("FILE-21", path, f"`{show(value)}` stands where things keyed by name are wanted",
                        "write `name: ...` below it, or `none`")  # fmt: skip
+            self.tbd.add(path)
             return None
         built: dict[str, Any] = {}
         for key, item in value.items():

@@ -6,7 +6,7 @@ from collections.abc import Callable
 from checker.outputs.layout import clipped, counted, wrapped
 from checker.outputs.numbers import filled
 from checker.rule import SEVERITIES, Outcome
-from checker.run import Checked, unlocks
+from checker.run import Checked, alike, unlocks
 
 DEFERS = "the locally adopted code and the authority having jurisdiction decide"
 MOST_WANTED = 6
@@ -76,15 +76,21 @@ def checks_line(outcomes: list[Outcome]) -> str:
 
 
 def wanted(checked: list[Checked], ink: Ink) -> list[str]:
-    """The missing inputs, ranked by how many rules each would help to judge."""
+    """The missing inputs, the most useful first; the same question about several things is asked once."""
     several = len(checked) > 1
-    ranked = [(where(each, several) + path, count) for each in checked for path, count in unlocks(each.outcomes)]
-    ranked.sort(key=lambda each: -each[1])
-    if not ranked:
+    asked: dict[tuple[str, ...], tuple[str, list[int]]] = {}
+    for each in checked:
+        for path, count in unlocks(each.outcomes):
+            shown = where(each, several)
+            asked.setdefault((shown, *alike(path)), (shown + path, []))[1].append(count)
+    if not asked:
         return []
-    left = f" (first {MOST_WANTED} of {len(ranked)})" if len(ranked) > MOST_WANTED else ""
-    lines = [ink(f"Information that would let most rules be judged{left}:", "head")]
-    return lines + [clipped(f"  {path}  ({counted(count, 'rule')})") for path, count in ranked[:MOST_WANTED]]
+    left = f" (first {MOST_WANTED} of {len(asked)})" if len(asked) > MOST_WANTED else ""
+    lines = [ink(f"Missing information, the most useful first{left}:", "head")]
+    for path, counts in list(asked.values())[:MOST_WANTED]:
+        more = f" and {len(counts) - 1} more like it" if len(counts) > 1 else ""
+        lines.append(clipped(f"  {path}{more}  ({counted(max(counts), 'rule')})"))
+    return lines
 
 
 def listing(title: str, entries: list[str], ink: Ink) -> list[str]:

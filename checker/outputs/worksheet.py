@@ -1,9 +1,11 @@
 """How every number was worked out, step by step, so that a reviewer can follow by hand."""
 
 
+from typing import Any
+
 from checker.case import GIVEN, Case, Evaluation, Missing, Read
 from checker.design.fields import Node
-from checker.outputs.layout import clean, wrapped
+from checker.outputs.layout import clean, clipped, wrapped
 from checker.outputs.numbers import filled, text_of
 from checker.outputs.rule_facts import worked_by
 from checker.outputs.summary import DEFERS
@@ -130,8 +132,7 @@ class Sheet:
                 lines += wrapped(self.named(asked), "      with     ", columns=COLUMNS)
         lines += self.taken([*evaluation.reads, *given_reads(evaluation)], "      ")
         if not evaluation.problem and not value_text(evaluation.result, "", self.system):
-            for line in record_lines(evaluation.result, self.system):
-                lines += wrapped(line, "      result   ", columns=COLUMNS)
+            lines += result_lines(evaluation.result, self.system)
         if quantity.source:
             lines += wrapped(quantity.source, "      source   ", columns=COLUMNS)
         return lines
@@ -200,6 +201,14 @@ class Sheet:
             *wrapped(text, "  so       ", columns=COLUMNS),
             *wrapped(outcome.cites or "common practice", "  see      ", columns=COLUMNS),
         ]
+
+
+def result_lines(result: Any, system: str) -> list[str]:
+    """A record; one that lays out its own lines keeps their columns."""
+    lines = record_lines(result, system)
+    if hasattr(result, "worksheet_lines"):
+        return ["      result", *(clipped(f"        {line}".rstrip(), COLUMNS) for line in lines)]
+    return [part for line in lines for part in wrapped(line, "      result   ", columns=COLUMNS)]
 
 
 def given_reads(evaluation: Evaluation) -> list[Read]:

@@ -148,8 +148,6 @@ def depressurization_entry(case: Case, burner: Burner) -> str:
     how = draft(case, burner)
     if how == "unvented" or burner.kind in ("range", "dryer"):
         return ""
-    if how in SEALED:
-        return "depressurization-sealed"
     if how == "open":
         return "depressurization-open-fire"
     if how in ASSISTED:

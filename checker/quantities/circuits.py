@@ -70,6 +70,8 @@ def fan_circuits(case: Case, fan: Fan) -> list[Circuit]:
     if fan.role == "recovery":
         pairs = ((fan.duct, False), (fan.exhaust_duct, True))
         there = [Circuit(duct.path, fan.name, fan, setting, beside, duct, out) for duct, out in pairs if duct is not None]
+        if not there and fan.kind in WITHOUT_DUCT:
+            return []
         return there or [Circuit(fan.path, fan.name, fan, setting, beside, None)]
     if fan.duct is None:
         bare = fan.kind in WITHOUT_DUCT or fan.role == "recirculating"
@@ -108,7 +110,9 @@ def stated_flow(case: Case, circuit: Circuit) -> float:
         mover_of(case, circuit.system)
         return system_flow(case, circuit.system)
     if circuit.setting is None:
-        raise Missing(path_of(circuit.mover, "airflow" if isinstance(circuit.mover, Equipment) else "settings"))
+        if isinstance(circuit.mover, Equipment):
+            return float(case.get(circuit.mover, "airflow"))
+        raise Missing(path_of(circuit.mover, "settings"))
     if isinstance(circuit.mover, Fan) and circuit.mover.role == "recovery":
         return exhaust_flow(case, circuit.setting) if circuit.outgoing else supply_flow(case, circuit.setting)
     return airflow(case, circuit.setting)

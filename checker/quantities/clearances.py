@@ -121,24 +121,25 @@ def neighbours(
 
 
 def that_open(case: Case, opening: Opening, around: Sequence[Neighbour]) -> list[Neighbour]:
-    """Without the windows that do not open; those of which it is not said are unsure."""
+    """Without the windows that are said not to open; those of which that is to be decided are unsure."""
     counted = []
     for each in around:
         window = each.opening
         if window is None or each.unsure or kind_or_none(case, window) != "window":
             counted.append(each)
             continue
-        opens = stated(case, window, "operable")
-        if opens is None:
+        if f"{window.path}.operable" in case.design.tbd:
             counted.append(neighbour(case, opening, window, (f"{window.path}.operable",)))
-        elif opens:
+        elif window.operable is not False:
             counted.append(each)
     return counted
 
 
 def unseen_windows(case: Case, opening: Opening) -> list[str]:
-    """The path that would say how far windows are, where the file speaks of no window or door at all."""
-    shown = spoken_of(case, opening, frozenset({"window", "door"}))
+    """The path that would say how far windows are, where the file speaks of none; not asked of one on the roof."""
+    if stated(case, opening, "on") == "roof":
+        return []
+    shown = spoken_of(case, opening, frozenset({"window", "fixed window", "door"}))
     return [] if shown else [asked_for(case, opening, "window")]
 
 
@@ -198,7 +199,9 @@ def lower_edge(case: Case, opening: Opening) -> float:
         return over
     up = coordinate(case, opening, "up")
     if up is None:
-        raise Missing(path_of_place(opening, "up"))
+        drawn = any(each.at is not None for each in case.design.openings.values())
+        to_come = any(path.startswith(f"{opening.path}.at") for path in case.design.tbd)
+        raise Missing(path_of_place(opening, "up") if drawn or to_come else f"{opening.path}.height_over_grade")
     own = stated(case, opening, "height")
     return up - (own / 2.0 if isinstance(own, float) else half(case, opening, "height", 0.0))
 

@@ -144,10 +144,20 @@ def most_drawn(case: Case, design: object) -> Combination:
 @quantity(source="ASHRAE 62.2 counts the two largest exhausts together")
 def two_largest_together(case: Case, design: object) -> Combination:
     """The two largest exhausts on demand, with all that runs all day and what interlocks run with them."""
-    running = most_drawn(case, design).running
-    on_demand = [one for one in running if not one.continuous and one.net > 0.0]
-    largest = sorted(on_demand, key=lambda one: (-one.net, one.label))[:2]
-    return Combination(tuple(one for one in running if one.continuous or one.net <= 0.0 or one in largest))
+    return with_largest(most_drawn(case, design), 2)
+
+
+@quantity()
+def largest_alone(case: Case, design: object) -> Combination:
+    """The largest exhaust on demand, with all that runs all day and what interlocks run with it."""
+    return with_largest(most_drawn(case, design), 1)
+
+
+def with_largest(together: Combination, count: int) -> Combination:
+    """Of settings that run together the largest on demand, beside what runs all day or brings air in."""
+    on_demand = [one for one in together.running if not one.continuous and one.net > 0.0]
+    largest = sorted(on_demand, key=lambda one: (-one.net, one.label))[:count]
+    return Combination(tuple(one for one in together.running if one.continuous or one.net <= 0.0 or one in largest))
 
 
 @quantity()

@@ -16,7 +16,7 @@ from checker.quantities.circuits import Circuit
 from checker.quantities.duct_losses import Item
 from checker.quantities.duct_mesh import HELD, OUTDOORS, ROOMS, Passage, mesh
 from checker.quantities.duct_mesh_walk import check_joined, part_around
-from checker.quantities.duct_parts import items_of, parts_at
+from checker.quantities.duct_parts import NEGLIGIBLE, items_of, parts_at
 from checker.quantities.duct_scope import systems_of
 from checker.quantities.mover_models import MoverModel, mover_model
 
@@ -126,13 +126,16 @@ def leak_edges(network: DuctNetwork) -> list[Edge]:
 def solve(network: DuctNetwork, worst: Collection[str] | None, taken: dict[str, float] | None = None) -> Answer:
     """Solve with these passages at their upper bounds; None for all of them, with the leakage at its most.
 
-    `taken` fixes the airflow of passages to the rooms, m3/s. Raises CannotJudge where there is no solution.
+    `taken` fixes the airflow of passages, m3/s, by key. Raises CannotJudge where there is no solution.
     """
     chosen = [each.key for each in network.passages] if worst is None else worst
     edges = edges_of(network, chosen) + (leak_edges(network) if worst is None else [])
     ratio = network.density_ratio
-    held = {key: flow * ratio for key, flow in (taken or {}).items()}
-    edges = [Edge(e.name, e.start, e.end, fixed_flow=held[e.name]) if e.name in held else e for e in edges]
+    fixed = {key: flow * ratio for key, flow in (taken or {}).items()}
+    edges = [Edge(e.name, e.start, e.end, fixed_flow=fixed[e.name]) if e.name in fixed else e for e in edges]
+    if fixed and network.centre.key not in fixed and network.model.curve is None:
+        # All that is taken fixes what the mover moves: a second fixed flow would leave its joint without a pressure.
+        edges = [Edge(e.name, e.start, e.end, [NEGLIGIBLE]) if e.name == network.centre.key else e for e in edges]
     joints = {joint for edge in edges for joint in (edge.start, edge.end)} - set(HELD)
     nodes = [*(Node(place, 0.0) for place in HELD), *(Node(joint) for joint in sorted(joints))]
     try:
@@ -140,15 +143,27 @@ def solve(network: DuctNetwork, worst: Collection[str] | None, taken: dict[str, 
     except NoSolution as problem:
         raise CannotJudge(f"the duct network has no solution: {named(network, problem.reason)}") from None
     except OutOfRange as problem:
-        raise CannotJudge(f"out of range: {named(network, problem.reason)}") from None
-    answer = answered(network, chosen, solution)
+        raise CannotJudge(out_of_range(network, problem)) from None
+    return answered(network, chosen, solution)
+
+
+def out_of_range(network: DuctNetwork, problem: OutOfRange) -> str:
+    """Why a solution is none, with the names that the file uses and without numbers in the wrong units."""
+    reason = named(network, problem.reason)
+    who = reason.partition(":")[0]
+    if "left of the stable" in reason:
+        return f"{who} would run left of the stable, printed part of its curve, where nothing tells its airflow"
+    if "beyond the free airflow" in reason:
+        return f"{who} would be driven beyond the end of its curve"
+    return f"out of range: {reason}"
+
+
+def check_held(network: DuctNetwork, answer: Answer, take: str) -> None:
+    """Raise CannotJudge where a mover at a held airflow has to lift more than it is known for."""
     for passage in network.passages:
         model = network.models.get(passage.key)
-        if taken is None and model is not None and answer.rises[passage.key] > model.greatest * ratio * (1.0 + 1e-9):
-            raise CannotJudge(
-                f"{passage.name} is known by {model.words}, and its ducts may take more than that there"
-            )
-    return answer
+        if model is not None and answer.rises[passage.key] > model.greatest * network.density_ratio * (1.0 + 1e-9):
+            raise CannotJudge(f"{passage.name} is known by {model.words}; its ducts {take} more than that there")
 
 
 def answered(network: DuctNetwork, worst: Collection[str], solution: Solution) -> Answer:

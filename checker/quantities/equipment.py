@@ -102,31 +102,41 @@ def rooms_served(case: Case, unit: Equipment) -> tuple[str, ...]:
     return tuple(sorted(rooms))
 
 
+class Reach(NamedTuple):
+    """Rooms that some units reach together, and paths that would say more."""
+
+    rooms: frozenset[str]
+    units: tuple[Equipment, ...]
+    lacking: tuple[str, ...] = ()
+
+
+def reach_of(case: Case, unit: Equipment, alone: bool) -> Reach:
+    """The rooms of one unit; the whole house where it is central, alone, and says nothing of rooms."""
+    try:
+        return Reach(frozenset(rooms_served(case, unit)), (unit,))
+    except Missing as gap:
+        if alone and unit.kind not in POINT_SOURCES and path_of(unit, "serves") not in case.design.tbd:
+            return Reach(frozenset(room.name for room in heated_rooms(case)), (unit,))
+        return Reach(frozenset(), (unit,), gap.paths)
+
+
 def grouped(case: Case, units: list[Equipment]) -> list[Group]:
     """The units as groups that share no room with each other."""
-    alone = units[0] if len(units) == 1 else None
-    reach: list[tuple[set[str], list[Equipment], tuple[str, ...]]] = []
+    reaches: list[Reach] = []
     for unit in units:
-        try:
-            rooms, lacking = set(rooms_served(case, unit)), ()
-        except Missing as gap:
-            central = unit is alone and unit.kind not in POINT_SOURCES and path_of(unit, "serves") not in case.design.tbd
-            rooms = {room.name for room in heated_rooms(case)} if central else set()
-            lacking = () if central else gap.paths
-        members = [unit]
-        apart = []
-        for other in reach:
-            if other[0] & rooms:
-                rooms, members, lacking = rooms | other[0], members + other[1], lacking + other[2]
-            else:
-                apart.append(other)
-        reach = [*apart, (rooms, members, lacking)]
+        together = reach_of(case, unit, len(units) == 1)
+        for other in [each for each in reaches if each.rooms & together.rooms]:
+            reaches.remove(other)
+            together = Reach(
+                together.rooms | other.rooms, together.units + other.units, together.lacking + other.lacking
+            )
+        reaches.append(together)
     everywhere = {room.name for room in heated_rooms(case)}
     found = []
-    for rooms, members, lacking in reach:
+    for rooms, members, lacking in reaches:
         ordered = tuple(sorted(members, key=lambda unit: str(unit.path)))
+        whole = everywhere <= rooms and not lacking
         name = " and ".join(str(unit.name) for unit in ordered)
-        whole = (bool(everywhere) and everywhere <= rooms) or (alone is not None and not lacking and not everywhere)
         found.append(Group(str(ordered[0].path), name, ordered, tuple(sorted(rooms)), whole, lacking))
     return sorted(found)
 

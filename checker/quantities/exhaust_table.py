@@ -3,10 +3,17 @@
 from math import inf
 from typing import Any, NamedTuple
 
-from checker.case import CannotJudge, Case, NotApplicable, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.physics.exhaust_length import FLEX_ROUGHNESS, FOOT, SMOOTH_ROUGHNESS, tabulated_length
 from checker.physics.validity import OutOfRange
-from checker.quantities.exhaust_duct import Line, elbow_count, exhaust_line, kind_of, straight_length
+from checker.quantities.exhaust_duct import (
+    Line,
+    elbow_count,
+    exhaust_line,
+    highest_flow,
+    kind_of,
+    straight_length,
+)
 from checker.quantities.fan_ratings import SLACK, flow_rated_at, rated_points
 from checker.quantities.local_exhaust import Exhauster
 
@@ -65,7 +72,10 @@ def table_row(case: Case, line: Line, airflow: float) -> TableRow:
 
 
 class Judged(NamedTuple):
-    """A duct against the table: lengths in m (inf: no limit), elbows, row, and whether the fan is rated for it."""
+    """A duct against the table: lengths in m (inf: no limit), elbows, row, whether the fan is rated for it.
+
+    `stated` is the airflow that a suggestion has to carry, m3/s, rated for it or not.
+    """
 
     length: float
     elbows: int
@@ -73,6 +83,7 @@ class Judged(NamedTuple):
     allowed: float
     row: TableRow
     rated: bool
+    stated: float
 
 
 @quantity()
@@ -88,17 +99,44 @@ def against_table(case: Case, device: Exhauster) -> Judged:
         raise NotApplicable("its maker states the greatest length, which another rule looks at")
     if any(each.measured is not None and each.measured.airflow for each in device.settings.values()):
         raise NotApplicable("its airflow is measured, so the length table does not hold")
-    point = flow_rated_at(rated_points(case, device), case.limit("exhaust-duct-rating"))
+    try:
+        points = rated_points(case, device)
+    except Missing as gap:
+        return against_its_airflow(case, device, line, gap)
+    point = flow_rated_at(points, case.limit("exhaust-duct-rating"))
     table = case.limit("exhaust-duct-length")
     rated = point.static >= case.limit("exhaust-duct-rating") * (1 - SLACK)
     # A rating at less pressure says nothing of the airflow there; the table's least airflow still must pass.
     airflow = point.airflow if rated else min(point.airflow, table["airflows"][0] * CFM)
-    row = table_row(case, line, airflow)
+    return entered(case, device, table_row(case, line, airflow), rated, point.airflow)
+
+
+def against_its_airflow(case: Case, device: Exhauster, line: Line, gap: Missing) -> Judged:
+    """The duct of a fan without a rating, at the airflow it is to move. Only too long a duct is told so; else `gap`."""
+    if any(path in case.design.tbd for path in gap.paths):
+        raise gap
+    airflow = highest_flow(case, device)
+    if airflow > case.limit("exhaust-duct-length")["airflows"][-1] * CFM * (1 + SLACK):
+        raise gap
+    judged = entered(case, device, table_row(case, line, airflow), True, airflow)
+    if judged.length <= judged.allowed * (1 + SLACK) and judged.allowed > 0.0:
+        raise gap
+    return judged
+
+
+def entered(case: Case, device: Exhauster, row: TableRow, rated: bool, stated: float) -> Judged:
+    """The duct beside what the table leaves it in this row, after its elbows."""
+    table = case.limit("exhaust-duct-length")
     base = longest_by_table(table, row)
     length, elbows = straight_length(case, device), 0
-    if base not in (0.0, inf):
-        elbows = elbow_count(case, device)
-    return Judged(length, elbows, base, after_elbows(base, elbows, case.limit("exhaust-duct-elbow")), row, rated)
+    if base != inf:
+        try:
+            elbows = elbow_count(case, device)
+        except Missing:
+            if base > 0.0:
+                raise
+    left = after_elbows(base, elbows, case.limit("exhaust-duct-elbow"))
+    return Judged(length, elbows, base, left, row, rated, min(stated, table["airflows"][-1] * CFM))
 
 
 def after_elbows(base: float, elbows: int, elbow: float) -> float:
@@ -109,7 +147,7 @@ def after_elbows(base: float, elbows: int, elbow: float) -> float:
 def next_size(table: dict[str, Any], judged: Judged, elbow: float) -> float | None:
     """The smallest printed diameter, m, that takes the duct as it is drawn, at `elbow` m for each elbow."""
     for inches in table[judged.row.kind]:
-        larger = judged.row._replace(diameter=inches * INCH)
+        larger = judged.row._replace(diameter=inches * INCH, airflow=judged.stated)
         allowed = after_elbows(longest_by_table(table, larger), judged.elbows, elbow)
         if judged.length <= allowed > 0.0:
             return float(inches * INCH)

@@ -25,7 +25,7 @@ from checker.physics.validity import OutOfRange
 from checker.quantities.airtightness import house_of, leakage_exponent, leakage_flow
 from checker.quantities.combined_exhaust import (
     Combination,
-    most_drawn,
+    largest_alone,
     most_pushed,
     passes_by_damper,
     running_all_day,
@@ -78,15 +78,15 @@ def pressure_under(case: Case, node: object, combination: Combination) -> HouseP
 
 
 @quantity()
-def pressure_drawn(case: Case, design: object) -> HousePressure:
-    """With the settings that draw the house down most."""
-    return pressure_under(case, design, most_drawn(case, design))
-
-
-@quantity()
 def pressure_by_two(case: Case, design: object) -> HousePressure:
     """With the two largest exhausts on demand and what runs all day."""
     return pressure_under(case, design, two_largest_together(case, design))
+
+
+@quantity()
+def pressure_by_largest(case: Case, design: object) -> HousePressure:
+    """With the largest exhaust on demand and what runs all day."""
+    return pressure_under(case, design, largest_alone(case, design))
 
 
 @quantity()
@@ -109,8 +109,8 @@ def pressure_all_day(case: Case, design: object) -> HousePressure:
 
 @quantity()
 def farthest_from_balance(case: Case, design: object) -> HousePressure:
-    """With the settings that move the house furthest from outdoors, up or down."""
-    both = (pressure_drawn(case, design), pressure_pushed(case, design))
+    """With the two largest exhausts on demand, or with what pushes the house up most: the further from outdoors."""
+    both = (pressure_by_two(case, design), pressure_pushed(case, design))
     return max(both, key=lambda one: (abs(one.value), abs(one.combination.net)))
 
 

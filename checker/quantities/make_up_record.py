@@ -50,7 +50,8 @@ def unclaimed(case: Case) -> list[Opening]:
     design = case.design
     claimed: set[str | None] = {name for fan in design.fans.values() for name in fan.from_}
     claimed |= {run.from_ for system in design.ducts.values() for run in system.runs.values()}
-    for device in (*design.hoods.values(), *design.fans.values(), *design.dryers.values()):
+    devices: list[Hood | Fan | Dryer] = [*design.hoods.values(), *design.fans.values(), *design.dryers.values()]
+    for device in devices:
         if device.make_up_air is not None:
             claimed.add(device.make_up_air.opening)
     return [

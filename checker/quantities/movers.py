@@ -130,6 +130,8 @@ def streams(case: Case, _design: object) -> list[Stream]:
     for mover in movers:
         if isinstance(mover, Fan) and mover.role in ("recirculating", "transfer", "booster"):
             continue
+        if isinstance(mover, Hood) and mover.recirculating:
+            continue
         if not mover.settings:
             absent.append(f"{mover.path}.settings")
         for setting in mover.settings.values():

@@ -15,7 +15,7 @@ from checker.physics.distances import distance, point, rectangle_on_wall
 from checker.quantities.opening_kinds import kind, of_kind, stated
 
 AT_GRADE = frozenset({"street", "parking", "walkway"})
-WIDE = frozenset({"window", "door"})
+WIDE = frozenset({"window", "fixed window", "door"})
 WIDEST_HALF = 2.4384
 TALLEST_HALF = 1.2192
 """m; half of 16 ft by 8 ft, a garage door: a window or door of unknown size is taken to be no larger."""
@@ -160,9 +160,8 @@ def by_position(case: Case, one: Opening, other: Opening) -> Span:
 def words_for(case: Case, opening: Opening) -> list[str]:
     """The names by which another opening may speak of this one as one of a kind."""
     known = kind_or_none(case, opening)
-    if known is None:
-        return []
-    return [known, "exhaust"] if known in ("kitchen exhaust", "dryer exhaust") else [known]
+    wider = {"kitchen exhaust": "exhaust", "dryer exhaust": "exhaust", "fixed window": "window"}
+    return [] if known is None else [known, wider[known]] if known in wider else [known]
 
 
 def undecided(case: Case, opening: Opening, field: str, words: list[str]) -> tuple[str, ...]:

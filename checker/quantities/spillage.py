@@ -12,6 +12,7 @@ from checker.quantities.house_pressure import HousePressure, winter_stack, worst
 from checker.quantities.make_up_air import exhausters, greatest_exhaust, make_up_flow, way_of
 from checker.quantities.movers import dryer_exhaust
 
+SLACK = 1e-9
 EXHAUST_SECTIONS = ("hoods", "dryers", "fans")
 
 
@@ -59,8 +60,12 @@ def two_largest(case: Case, design: object) -> Largest:
 
 @quantity("airflow_per_area", "net flow of the two largest exhausts / floor area")
 def two_largest_per_floor(case: Case, design: object) -> float:
-    """Net flow of the two largest exhausts for each area of floor."""
-    return two_largest(case, design).net / floor_area(case, design)
+    """Net flow of the two largest exhausts for each area of floor. A pass asks that every section with exhausts is stated."""
+    found = two_largest(case, design).net / floor_area(case, design)
+    absent = [section for section in EXHAUST_SECTIONS if not case.stated(section)]
+    if absent and found <= case.limit("two-largest-exhausts-open-fire") * (1 + SLACK):
+        raise Missing(*absent)
+    return found
 
 
 @quantity()

@@ -7,6 +7,7 @@ from checker.design.openings import Opening
 from checker.quantities.clearances import lower_edge
 from checker.quantities.opening_kinds import of_kind, stated
 from checker.quantities.places import bearing, coordinate
+from checker.quantities.room_uses import room_use
 
 WARM_ZONES = ("1", "2", "3", "4")
 NOT_OUTDOORS = frozenset({
@@ -21,7 +22,10 @@ def place_of(case: Case, name: str, soffit_face: str = "outdoors") -> str:
     """What the name of a room, an opening or a place stands for; `soffit_face`: what a grille in a soffit faces."""
     design = case.design
     if name in design.rooms:
-        use = design.rooms[name].use
+        try:
+            use = room_use(case, design.rooms[name])
+        except Missing:
+            return "room"
         return use if use in NOT_OUTDOORS else "room"
     if name in design.openings:
         opening = design.openings[name]

@@ -68,11 +68,22 @@ def return_from(case: Case, room: Room) -> float:
     grilles = outlets_in(case, room, RETURN_KINDS)
     if grilles:
         return sum(outlet_flow(case, grille) for grille in grilles)
+    if has_fresh_air_alone(case, room):
+        return 0.0
     if room.name in rooms_with_returns(case):
         raise Missing(path_of(room, "return_"))
     if not returns_are_described(case):
         raise Missing(path_of(room, "return_"))
     return 0.0
+
+
+def has_fresh_air_alone(case: Case, room: Room) -> bool:
+    """Whether what is supplied to a room is outdoor air of a fan, which no air handler takes back."""
+    if room.supply is not None:
+        return False
+    systems = [outlet.up for outlet in outlets_in(case, room, SUPPLY_KINDS) if outlet.kind != "outdoor air outlet"]
+    systems += [run.up for run in runs_to(case, room)]
+    return all((system.mover or system.name) in case.design.fans for system in systems)
 
 
 def rooms_with_returns(case: Case) -> set[str]:

@@ -10,6 +10,7 @@ from checker import each
 from checker.case import Case, Missing, quantity
 from checker.design.hoods import Dryer
 from checker.quantities.dryer_duct import duct_says, duct_speaks_of, the_duct
+from checker.quantities.opening_kinds import stated
 from checker.rule import Finding, Meets, Rule
 
 
@@ -17,13 +18,13 @@ from checker.rule import Finding, Meets, Rule
 def unsupported_length(case: Case, dryer: Dryer) -> float:
     """Greatest length of the duct between supports, m; a short duct is held by its ends."""
     airway = the_duct(case, dryer, "support_spacing")
-    spacing = case.maybe(airway, "support_spacing")
+    spacing = stated(case, airway, "support_spacing")
     length = duct_says(case, dryer, "length")
     if spacing is None and isinstance(length, float) and length <= case.limit("dryer-duct-support"):
         return length
-    if spacing is None:
+    if not isinstance(spacing, float):
         raise Missing(f"{airway.path}.support_spacing")
-    return float(spacing)
+    return spacing
 
 
 def check(_dryer: Dryer, spacing: float, most: float) -> Meets | Finding:

@@ -26,8 +26,10 @@ def open_area(case: Case, terminal: Opening) -> float:
 
 def terminals_of_edition(case: Case) -> list[Opening]:
     """Dryer terminals, where the edition asks for an area at all."""
-    case.codebook.require("dryer-terminal-area")
-    return drawn_terminals(case)
+    found = drawn_terminals(case)
+    if found:
+        case.codebook.require("dryer-terminal-area")
+    return found
 
 
 def speaks_of_area(case: Case, terminal: Opening) -> bool:

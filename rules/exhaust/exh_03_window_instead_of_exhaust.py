@@ -9,6 +9,7 @@ outdoors, or let a recovery unit take its air from this room.
 
 from checker.case import Case, NotApplicable
 from checker.design.rooms import Room
+from checker.quantities.kitchen_air import spoken_of_elsewhere
 from checker.quantities.local_exhaust import RoomExhaust, local_exhaust
 from checker.quantities.room_uses import asked_for, room_use
 from checker.rule import Finding, Meets, Num, Rule
@@ -19,10 +20,12 @@ def baths_and_kitchens(case: Case) -> list[Room]:
     return asked_for(case, "bathroom", "kitchen")
 
 
-def check(room: Room, use: str, exhaust: RoomExhaust) -> Meets | Finding:
+def check(room: Room, use: str, exhaust: RoomExhaust, elsewhere: bool) -> Meets | Finding:
     """Whether anything exhausts the room."""
     if exhaust.present:
         return Meets()
+    if elsewhere:
+        raise NotApplicable("another rule tells of its cooking without exhaust")
     if room.window is None and use != "kitchen":
         raise NotApplicable("it has no window to rely on; another rule asks for its exhaust")
     window = "; a window alone stays shut when it is cold" if room.window is not None else ""
@@ -35,6 +38,6 @@ def check(room: Room, use: str, exhaust: RoomExhaust) -> Meets | Finding:
 
 RULE = Rule(
     code="EXH-03", name="window-instead-of-exhaust", severity="caution", since="0.1",
-    over=baths_and_kitchens, needs=(room_use, local_exhaust), cites=("wet-room-exhaust",), check=check,
+    over=baths_and_kitchens, needs=(room_use, local_exhaust, spoken_of_elsewhere), cites=("wet-room-exhaust",), check=check,
     nothing="the design names no bath or kitchen",
 )  # fmt: skip

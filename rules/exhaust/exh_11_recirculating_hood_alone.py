@@ -7,31 +7,15 @@ The usual cause is an inner wall without a way for the duct. Exhaust the kitchen
 give it an openable window, or find the hood a duct.
 """
 
-from checker.case import Case, quantity
+from checker.case import Case
 from checker.design.hoods import Hood
-from checker.quantities.local_exhaust import local_exhaust, room_of_hood
-from checker.quantities.room_uses import openable_area
+from checker.quantities.kitchen_air import other_ventilation
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def recirculating_hoods(case: Case) -> list[Hood]:
     """Hoods that blow back into the room."""
     return [hood for hood in case.design.hoods.values() if hood.recirculating]
-
-
-@quantity()
-def other_ventilation(case: Case, hood: Hood) -> str:
-    """What else airs the kitchen; an empty text where nothing does."""
-    if any(fan.whole_house for fan in case.design.fans.values()):
-        return "whole-house ventilation"
-    room = room_of_hood(case, hood)
-    if local_exhaust(case, room).present:
-        return "another exhaust"
-    window = openable_area(case, room)
-    if window <= 0.0:
-        return ""
-    least = case.limit("natural-ventilation-share") * case.get(room, "floor_area")
-    return "a window" if window >= least * (1 - 1e-9) else ""
 
 
 def check(hood: Hood, other: str) -> Meets | Finding:

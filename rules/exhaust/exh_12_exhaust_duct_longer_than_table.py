@@ -56,6 +56,8 @@ def check(device: Exhauster, judged: Judged, table: dict[str, Any], elbow: float
 
 def worded(judged: Judged) -> str:
     """The fact, with the elbows only where there are any."""
+    if judged.base == 0.0 and not judged.rated:
+        return "the code's table allows no length of {size} {kind} duct even for {flow}, its least airflow"
     if judged.base == 0.0:
         return "the code's table allows no length of {size} {kind} duct for the {flow} of {name}"
     elbows = "without elbows"

@@ -8,31 +8,11 @@ make-up air comes in, and have the gas appliance set up by somebody who is licen
 are no substitute for exhaust.
 """
 
-from checker.case import Case, Missing, quantity
+from checker.case import Case, quantity
 from checker.design.rooms import Room
-from checker.quantities.local_exhaust import local_exhaust, room_of_hood
-from checker.quantities.room_uses import kitchens
+from checker.quantities.kitchen_air import gas_kitchens
+from checker.quantities.local_exhaust import local_exhaust
 from checker.rule import Finding, Meets, Num, Rule
-
-GASES = ("gas", "propane")
-
-
-def gas_kitchens(case: Case) -> list[Room]:
-    """Kitchens with gas cooking, by the hood above it or by the list of what burns."""
-    names = set()
-    for hood in case.design.hoods.values():
-        if hood.cooking is not None and hood.cooking.fuel in GASES:
-            try:
-                names.add(room_of_hood(case, hood).name)
-            except Missing:
-                continue
-    ranges = [each for each in case.design.combustion.values() if each.kind == "range" and each.fuel in GASES]
-    names |= {each.location for each in ranges if each.location is not None}
-    found = kitchens(case)
-    if ranges and len(found) == 1 and all(each.location in (None, "conditioned") for each in ranges):
-        names.add(found[0].name)
-    return [room for room in found if room.name in names]
-
 
 @quantity()
 def exhausted(case: Case, room: Room) -> bool:

@@ -21,8 +21,9 @@ def exhausts(case: Case) -> list[Opening]:
     found = known_exhausts(case, EXHAUSTS)
     lines = of_kind(case, frozenset({"lot line"}))
     silent = [each for each in found if not lines and not speaks_of_line(case, each)]
-    if found and len(silent) == len(found):
-        raise Missing(*(f"{each.path}.to_lot_line" for each in found if stated(case, each, "on") != "roof"))
+    asked = [f"{each.path}.to_lot_line" for each in found if stated(case, each, "on") != "roof"]
+    if asked and len(silent) == len(found):
+        raise Missing(*asked)
     return found
 
 
@@ -32,7 +33,7 @@ def speaks_of_line(case: Case, opening: Opening) -> bool:
     return told or case.speaks_of(opening, "to_lot_line")
 
 
-def not_all_roof(case: Case, opening: Opening) -> bool:
+def asked_of(case: Case, opening: Opening) -> bool:
     """The terminal is on the roof, and nothing is said of its distance to the lot line."""
     drawn = bool(of_kind(case, frozenset({"lot line"})))
     return drawn or speaks_of_line(case, opening) or stated(case, opening, "on") != "roof"
@@ -51,6 +52,6 @@ def check(_opening: Opening, apart: float, least: float) -> Meets | Finding:
 
 RULE = Rule(
     code="OPEN-02", name="exhaust-near-lot-line", severity="correction", since="0.1",
-    over=exhausts, when=not_all_roof, needs=(lot_line_distance,), limits=("exhaust-to-lot-line",), check=check,
+    over=exhausts, when=asked_of, needs=(lot_line_distance,), limits=("exhaust-to-lot-line",), check=check,
     nothing="the design has no exhaust opening", answers=("D02",),
 )  # fmt: skip

@@ -5,7 +5,8 @@ passive opening: moisture, smells and grease.
 
 The usual cause is a bath fan that is led to the nearest wall, beside the bathroom's own window. Move the
 terminal along the wall or lead it through the roof. The 2015 edition counts fixed windows too; from 2024 a
-terminal that is a foot above the opening is free.
+terminal that is a foot above the opening is free. A window counts as one that opens unless it is called a fixed
+window or says `operable: no`.
 """
 
 from checker.case import Case, quantity
@@ -27,11 +28,11 @@ PASSIVE = frozenset({"door", "combustion air intake"})
 
 @quantity()
 def openings_nearby(case: Case, exhaust: Opening) -> list[Neighbour]:
-    """Doors, passive intakes, and windows: fixed ones where the edition counts them, unsure ones where unsaid."""
-    found = neighbours(case, exhaust, PASSIVE | INTAKES | {"window"}, lambda other: not_driven(case, other))
-    if case.limit("fixed-openings-count") == "yes":
-        return found
-    return that_open(case, exhaust, found)
+    """Doors, passive intakes, and windows: fixed ones only where the edition counts them."""
+    fixed = case.limit("fixed-openings-count") == "yes"
+    kinds = PASSIVE | INTAKES | {"window"} | ({"fixed window"} if fixed else set())
+    found = neighbours(case, exhaust, kinds, lambda other: not_driven(case, other))
+    return found if fixed else that_open(case, exhaust, found)
 
 
 def not_driven(case: Case, other: Opening) -> bool:

@@ -10,7 +10,7 @@ recovery unit are close together by design, a combined terminal that is listed f
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, neighbours, numbers_of, settled
+from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled
 from checker.quantities.opening_kinds import ROOM_EXHAUSTS, is_mechanical, known_intakes, unplaced_exhausts
 from checker.rule import Finding, Meets, Rule
 
@@ -24,7 +24,15 @@ def exhausts_nearby(case: Case, intake: Opening) -> list[Neighbour]:
 @quantity()
 def unseen_exhausts(case: Case, intake: Opening) -> list[str]:
     """Paths that would place exhausts that no opening shows, unless the nearest of all is stated."""
-    return [] if "exhaust" in intake.clear_of else unplaced_exhausts(case)
+    if "exhaust" in intake.clear_of:
+        return []
+    led_out = {
+        f"{device.path}.to"
+        for device in (*case.design.fans.values(), *case.design.hoods.values())
+        if device.to
+    }
+    nearest = asked_for(case, intake, "exhaust")
+    return list(dict.fromkeys(nearest if path in led_out else path for path in unplaced_exhausts(case)))
 
 
 def is_driven(case: Case, intake: Opening) -> bool:

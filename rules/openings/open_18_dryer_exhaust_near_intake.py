@@ -10,8 +10,8 @@ unless the official agrees.
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, neighbours, numbers_of, settled
-from checker.quantities.opening_kinds import is_mechanical, known_intakes, of_kind, uses
+from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled
+from checker.quantities.opening_kinds import THROUGH_THE_SHELL, is_mechanical, known_intakes, of_kind, uses
 from checker.rule import Finding, Meets, Rule
 
 DRYERS = frozenset({"dryer exhaust"})
@@ -25,14 +25,18 @@ def dryer_exhausts(case: Case, intake: Opening) -> list[Neighbour]:
 
 @quantity()
 def unseen_dryers(case: Case, intake: Opening) -> list[str]:
-    """Paths that would say where dryers end that no opening shows."""
+    """Paths that would say where dryers end that no opening shows, for those not led elsewhere than outdoors."""
     placed = {id(use.device) for used in uses(case, case.design).values() for use in used}
     if "dryer exhaust" in intake.clear_of or "exhaust" in intake.clear_of:
         return []
     homeless = [dryer for dryer in case.design.dryers.values()
-                if id(dryer) not in placed and dryer.kind in (None, "vented")]  # fmt: skip
+                if id(dryer) not in placed and dryer.kind in (None, "vented")
+                and dryer.to in (None, *THROUGH_THE_SHELL)]  # fmt: skip
     free = [each for each in of_kind(case, DRYERS) if not uses(case, case.design)[each.name]]
-    return [f"{dryer.path}.to" for dryer in homeless] if len(homeless) > len(free) else []
+    if len(homeless) <= len(free):
+        return []
+    asked = [f"{dryer.path}.to" if dryer.to is None else asked_for(case, intake, "dryer exhaust") for dryer in homeless]
+    return list(dict.fromkeys(asked))
 
 
 def is_driven(case: Case, intake: Opening) -> bool:

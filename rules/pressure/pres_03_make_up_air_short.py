@@ -7,8 +7,23 @@ The usual cause is a make-up fan or opening chosen for the hood's middle speed, 
 air, or choose a smaller hood. A tenth less is the usual reading of about equal.
 """
 
-from checker.quantities.make_up_air import SLACK, Exhauster, greatest_exhaust, make_up_flow, with_make_up_air
+from checker.case import Case
+from checker.quantities.make_up_air import (
+    SLACK,
+    Exhauster,
+    greatest_exhaust,
+    make_up_flow,
+    way_of,
+    with_make_up_air,
+)
+from checker.quantities.make_up_record import record_of
 from checker.rule import Finding, Meets, Num, Rule
+
+
+def has_a_flow(case: Case, device: Exhauster) -> bool:
+    """It comes by an opening or duct of known size, which is judged by what it passes."""
+    record = record_of(case, device)
+    return way_of(case, device) != "opening" or (record is not None and case.maybe(record, "airflow") is not None)
 
 
 def check(device: Exhauster, exhaust: float, make_up: float, share: float) -> Meets | Finding:
@@ -27,6 +42,6 @@ def check(device: Exhauster, exhaust: float, make_up: float, share: float) -> Me
 
 RULE = Rule(
     code="PRES-03", name="make-up-air-short", severity="correction", since="0.1",
-    over=with_make_up_air, needs=(greatest_exhaust, make_up_flow), limits=("make-up-air-share",), check=check,
+    over=with_make_up_air, when=has_a_flow, needs=(greatest_exhaust, make_up_flow), limits=("make-up-air-share",), check=check,
     nothing="no exhaust with required make-up air is shown", answers=("C03",),
 )  # fmt: skip

@@ -27,7 +27,7 @@ def check(_design: Design, largest: Largest, per_floor: float, burners: str, are
     if per_floor <= limit * (1 + 1e-9):
         return Meets(numbers)
     return Finding(
-        f"with {largest.names} on, {{net}} more goes out than comes in, above {{most}} for {{floor_area}} "
+        f"with {largest.names} running, {{net}} more goes out than comes in, above {{most}} for {{floor_area}} "
         f"of floor, beside {burners}, which drafts by buoyancy alone",
         at=f"combustion.{burners.partition(', ')[0]}",
         help="bring in {excess} of outdoor air that runs with them, choose smaller exhausts, or choose direct-vent appliances; "

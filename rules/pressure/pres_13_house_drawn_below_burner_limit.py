@@ -35,8 +35,8 @@ def check(_design: Design, found: Spillage) -> Meets | Finding:
         winter = "; winter buoyancy draws the lowest floor down by {stack} more"
     more = "more than " if worst.beyond else ""
     return Finding(
-        f"with {worst.combination.name} on, {{net}} more goes out than comes in: the house stands {more}{{drawn}} below outdoors; "
-        f"{sensitive.name} bears {{bears}}",
+        f"with {worst.combination.name} running, {{net}} more goes out than comes in: the house stands "
+        f"{more}{{drawn}} below outdoors; {sensitive.name} bears {{bears}}",
         at=sensitive.path,
         help="bring in {make_up} of make-up air that runs with these fans, or choose a direct-vent appliance; carbon monoxide can "
         f"spill: have a licensed contractor test the draft in the worst case, and show carbon monoxide alarms{winter}",

@@ -1,31 +1,30 @@
-"""The two largest exhausts draw the house down further than fans and doors bear.
+"""One exhaust draws the house down further than fans and doors bear.
 
 Hoods and bath fans are rated at about 0.1 in w.c. A house that is drawn down as far has used up the whole of it before
 any duct begins: the hood moves less than its label says, backdraft dampers of other fans are pulled open, soil gas comes
 in, and doors are hard to open. At this pressure the real flow is already lower than the stated one.
 
-The usual cause is a strong hood in a tight house, together with the dryer: the two largest exhausts are counted, beside
-what runs all day. Choose a smaller hood, or bring in make-up air that runs with it.
+The usual cause is a strong hood in a tight house; a dryer can be enough in a very tight one. The largest exhaust is
+counted, beside what runs all day. Choose a smaller hood, or bring in make-up air that runs with it.
 """
 
 from checker import each
 from checker.case import Case, Missing
 from checker.design import Design
 from checker.quantities.burners import most_sensitive
-from checker.quantities.combined_exhaust import two_largest_together
-from checker.quantities.house_pressure import HousePressure, pressure_by_two
+from checker.quantities.combined_exhaust import largest_alone
+from checker.quantities.house_pressure import HousePressure, pressure_by_largest
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def has_no_lower_limit(case: Case, design: Design) -> bool:
     """No exhaust runs, or a burner sets a lower limit, which is judged by itself."""
-    if two_largest_together(case, design).net <= 0.0:
+    if largest_alone(case, design).net <= 0.0:
         return False
     try:
-        sensitive = most_sensitive(case, design)
+        return most_sensitive(case, design) is None
     except Missing:
         return True
-    return sensitive is None or sensitive.entry == "depressurization-sealed"
 
 
 def check(_design: Design, drawn: HousePressure, limit: float) -> Meets | Finding:
@@ -39,16 +38,16 @@ def check(_design: Design, drawn: HousePressure, limit: float) -> Meets | Findin
         return Meets(numbers)
     more = "more than " if drawn.beyond else ""
     return Finding(
-        f"with {drawn.combination.name} on, {{net}} more goes out than comes in: the house stands {more}{{drawn}} below "
+        f"with {drawn.combination.name} running, {{net}} more goes out than comes in: the house stands {more}{{drawn}} below "
         "outdoors, beyond {limit}",
         at="house.airtightness",
-        help="bring in {make_up} of make-up air that runs with these fans, or choose smaller exhausts",
+        help="bring in {make_up} of make-up air or more that runs with it, or choose a smaller exhaust",
         numbers=numbers,
     )
 
 
 RULE = Rule(
     code="PRES-14", name="house-drawn-too-low", severity="caution", since="0.1",
-    over=each.design, when=has_no_lower_limit, needs=(pressure_by_two,), limits=("house-drawn-down",), check=check,
+    over=each.design, when=has_no_lower_limit, needs=(pressure_by_largest,), limits=("house-drawn-down",), check=check,
     answers=("C17",),
 )  # fmt: skip

@@ -9,7 +9,9 @@ Show the damper in the fan, in its duct or in the hood outdoors. A recovery unit
 
 from checker import each
 from checker.case import Case, Missing, path_of, quantity
+from checker.design.airway import Airway, Run
 from checker.design.fans import Fan
+from checker.quantities.duct_scope import mover_or_none
 from checker.quantities.whole_house import NOT_VENTILATION
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -29,18 +31,32 @@ def is_no_make_up_fan(_case: Case, fan: Fan) -> bool:
 def closes(case: Case, fan: Fan, side: str) -> bool | None:
     """Whether something closes a side of a fan; None where the file does not tell."""
     duct = fan.exhaust_duct if side == "exhaust" and fan.role == "recovery" else fan.duct
-    ends = fan.from_ if side == "intake" else fan.to
+    ends = {*(fan.from_ if side == "intake" else fan.to)}
     told = [case.maybe(fan, "damper")]
+    for run in runs_of(case, fan):
+        end = run.from_ if side == "intake" else run.to
+        if end in case.design.openings or end == "outdoors":
+            ends.add(end)
+            told.append(closes_duct(case, run))
     if duct is not None:
-        told.append(case.maybe(duct, "damper"))
-        told.append(True if "backdraft-damper" in duct.pieces else None)
-    for name in ends:
-        if name in case.design.openings:
-            kind = case.maybe(case.design.openings[name], "damper")
-            told.append(None if kind is None else kind != "none")
+        told.append(closes_duct(case, duct))
+    for name in sorted(ends & {*case.design.openings}):
+        kind = case.maybe(case.design.openings[name], "damper")
+        told.append(None if kind is None else kind != "none")
     if any(told):
         return True
     return False if any(each is False for each in told) else None
+
+
+def runs_of(case: Case, fan: Fan) -> list[Run]:
+    """The runs of the duct systems that a fan moves the air of."""
+    systems = [system for system in case.design.ducts.values() if mover_or_none(case, system) is fan]
+    return [run for system in systems for run in system.runs.values()]
+
+
+def closes_duct(case: Case, duct: Airway) -> bool | None:
+    """Whether a damper stands in a duct; None where the file does not tell."""
+    return True if "backdraft-damper" in duct.pieces else case.maybe(duct, "damper")
 
 
 @quantity()

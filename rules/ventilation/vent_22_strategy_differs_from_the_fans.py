@@ -8,9 +8,10 @@ Correct the word, or the settings that run all day. A bath fan or hood on a slow
 """
 
 from checker import each
-from checker.case import Case, NotApplicable, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.fans import Fan
 from checker.design.house import House
+from checker.quantities.ventilation import MeanFlows, mean_flows
 from checker.quantities.whole_house import running
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -23,8 +24,6 @@ def is_stated(case: Case, house: House) -> bool:
 @quantity()
 def strategy_shown(case: Case, house: House) -> str:
     """The way of ventilating that the fans make. NotApplicable where no fan runs: another rule speaks of that."""
-    from checker.case import Missing
-
     parts = running(case, case.design)
     supplies, exhausts = any(part.supplies for part in parts), any(part.exhausts for part in parts)
     if not parts and not case.stated("fans"):
@@ -41,21 +40,35 @@ def strategy_shown(case: Case, house: House) -> str:
     return "balanced with recovery" if recovers else "balanced"
 
 
-def check(house: House, shown: str) -> Meets | Finding:
+@quantity()
+def flows_shown(case: Case, _house: House) -> MeanFlows | None:
+    """What the fans move all day, where the file tells: the word is wrong without it too."""
+    try:
+        return mean_flows(case, case.design)
+    except (Missing, CannotJudge):
+        return None
+
+
+def check(house: House, shown: str, flows: MeanFlows | None) -> Meets | Finding:
     """The word and the fans; a recovery unit is balanced too."""
     stated = house.strategy
     if stated == shown or (stated == "balanced" and shown == "balanced with recovery"):
         return Meets()
     is_what = "no ventilation by fans" if stated == "none" else f"`{stated}`"
+    numbers = {"strategy_shown": Num(shown)}
+    what_runs = "what runs all day"
+    if flows is not None:
+        numbers["supply"], numbers["exhaust"] = Num(flows.supply, "airflow"), Num(flows.exhaust, "airflow")
+        what_runs = "what runs all day, {supply} in and {exhaust} out,"
     return Finding(
-        f"the house is said to have {is_what}, but {flows}makes it `{{strategy_shown}}`",
+        f"the house is said to have {is_what}, but {what_runs} makes it `{{strategy_shown}}`",
         at="strategy",
         help="correct `house.strategy`, or the settings that run all day",
-        numbers={"strategy_shown": Num(shown)},
+        numbers=numbers,
     )
 
 
 RULE = Rule(
     code="VENT-22", name="strategy-differs-from-the-fans", severity="caution", since="0.1",
-    over=each.house, when=is_stated, needs=(strategy_shown,), cites=("strategy-declared",), check=check,
+    over=each.house, when=is_stated, needs=(strategy_shown, flows_shown), cites=("strategy-declared",), check=check,
 )  # fmt: skip

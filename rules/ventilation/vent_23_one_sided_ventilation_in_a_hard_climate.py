@@ -35,13 +35,14 @@ def is_hard(case: Case, design: Design) -> bool:
     return here[0] in case.limit("supply-only-zones")
 
 
-def check(_design: Design, side: str, where: str, hard: bool) -> Meets | Finding:
+def check(design: Design, side: str, where: str, hard: bool) -> Meets | Finding:
     """The side and the zone."""
     if not hard:
         return Meets()
     harm = "draws moist air into cooled walls" if side == "exhaust" else "presses room moisture into cold walls"
     return Finding(
         f"only {side} runs all day in climate zone {{zone}}, which {harm}",
+        at="house.strategy" if design.house is not None and design.house.strategy else "site.climate_zone",
         help="balance supply and exhaust, or run the other side alone",
         numbers={"zone": Num(where)},
     )

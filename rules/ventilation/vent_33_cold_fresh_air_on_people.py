@@ -12,7 +12,7 @@ from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, qua
 from checker.design.fans import Fan
 from checker.physics.air import sensible_heat_factor
 from checker.physics.mixing import mixed_temperature
-from checker.quantities.distribution import behind, direct
+from checker.quantities.distribution import behind, deliveries, direct
 from checker.quantities.room_uses import room_use
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 from checker.quantities.whole_house import running, supply_of
@@ -33,12 +33,19 @@ def rooms_with_people(case: Case, fan: Fan) -> list[str]:
     rooms = sorted({each.room for each in direct(case, fan)})
     if not rooms and any(behind(case, name) is not None for name in fan.to):
         raise NotApplicable("an air handler mixes its air before it reaches people")
+    if not rooms and only_supply(case, fan):
+        rooms = sorted({each.room for each in deliveries(case, case.design)})
     if not rooms:
         raise Missing(path_of(fan, "to"))
     found = [name for name in rooms if room_use(case, case.design.rooms[name]) in WITH_PEOPLE]
     if not found:
         raise NotApplicable("it lets its air in where nobody sits or sleeps")
     return found
+
+
+def only_supply(case: Case, fan: Fan) -> bool:
+    """Whether all outdoor air that fans bring in comes by this one."""
+    return all(part.device is fan for part in running(case, case.design) if part.supplies)
 
 
 @quantity("airflow")

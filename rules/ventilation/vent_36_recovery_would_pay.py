@@ -14,7 +14,8 @@ from checker.design import Design
 from checker.design.fans import Fan
 from checker.quantities.climate import zone_number
 from checker.quantities.recovery_worth import extra_fan_cost, heat_cost, ventilation_flow
-from checker.quantities.whole_house import needed
+from checker.quantities.ventilation import strongest
+from checker.quantities.whole_house import Running, needed
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -31,7 +32,7 @@ def could_recover(case: Case, design: Design) -> bool:
 
 
 def check(
-    _design: Design, flow: float, heat: float, fan: float, recovery: float, years: float, least: float
+    _design: Design, flow: float, heat: float, fan: float, part: Running, recovery: float, years: float, least: float
 ) -> Meets | Finding:
     """Saving of a year, and the first cost that it pays back."""
     saving = recovery * heat - fan
@@ -47,6 +48,7 @@ def check(
     return Finding(
         "heating {ventilation_flow} of ventilation air costs about {yearly_cost} USD a year, and recovery would save "
         "{saving} USD of it: an extra cost of up to {first_cost} USD comes back in {years} years",
+        at=part.path,
         help="hold an offer for a recovery unit against {first_cost} USD",
         numbers=numbers,
     )
@@ -54,7 +56,7 @@ def check(
 
 RULE = Rule(
     code="VENT-36", name="recovery-would-pay", severity="note", since="0.1",
-    over=each.design, when=could_recover, needs=(ventilation_flow, heat_cost, extra_fan_cost),
+    over=each.design, when=could_recover, needs=(ventilation_flow, heat_cost, extra_fan_cost, strongest),
     limits=("recovery-assumed", "payback-time", "recovery-first-cost"),
     cites=("recovery-fan-efficacy", "heating-efficiency"), check=check,
 )  # fmt: skip

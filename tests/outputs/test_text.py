@@ -5,7 +5,8 @@ import re
 from checker.outputs.layout import width
 from checker.outputs.text import report
 from checker.read import read_text
-from checker.run import check_reading, numbered
+from checker.rule import Outcome, Severity
+from checker.run import check_reading, numbered, unlocks
 from tests.outputs.sham_rules import BREAKS, COTTAGE, LOW, NOTED, SHAMS, SOUND, checked_text
 
 GOLDEN = """\
@@ -40,7 +41,7 @@ cottage.yaml:3:21: note: the floor area of 1200 ft2 is on no paper [PAPER-90 sha
 1 correction, 0 cautions, 2 notes; 1 item of information missing
   9 checks: 4 met by the figures given, 2 waiting for information, 1 outside what the methods can
   judge
-Information that would let most rules be judged:
+Missing information, the most useful first:
   fans.later.settings.high.airflow  (2 rules)
 Outside what the methods can judge; have it worked out another way:
   fans.big: the method ends at 1000 cfm [VENT-90 sham-flow-doubled]
@@ -143,7 +144,17 @@ def test_the_summary_fits_a_screen() -> None:
     summary = whole[whole.index("== Summary ==") :].rstrip("\n").split("\n")
     assert len(summary) <= 24
     assert all(len(line) <= 100 for line in summary)
-    assert "Information that would let most rules be judged (first 6 of 41):" in summary
+    assert "Missing information, the most useful first:" in summary
+    assert "  fans.bath.settings.high.airflow and 40 more like it  (3 rules)" in summary
+
+
+
+def test_what_severe_rules_want_alone_comes_first() -> None:
+    def waits(severity: Severity, *missing: str) -> Outcome:
+        return Outcome(LOW._replace(code=f"VENT-9{len(missing)}", severity=severity), "needs-info", "", "", missing=missing)
+
+    outcomes = [waits("note", "house.a"), waits("correction", "house.b", "house.c"), waits("caution", "house.d")]
+    assert [path for path, _ in unlocks(outcomes)] == ["house.d", "house.b", "house.c", "house.a"]
 
 
 def test_nothing_found_is_no_approval() -> None:

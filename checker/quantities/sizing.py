@@ -1,0 +1,171 @@
+"""How equipment compares with its load: ratios, least capacities, airflow for its capacity, temperature rise."""
+
+from functools import partial
+from typing import NamedTuple
+
+from checker.case import CannotJudge, Case, Missing, NotApplicable, either, gather, path_of, quantity
+from checker.design.equipment import Capacity, Equipment
+from checker.each import blank
+from checker.physics.sizing import airflow_per_capacity, temperature_rise
+from checker.quantities.equipment import COMPRESSOR_KINDS, Group, indoor_units, is_heat_pump, outdoor_of
+from checker.quantities.heat_pump import heating_of
+from checker.quantities.movers import airflow
+from checker.quantities.ventilation_standard import site_of
+
+SENSIBLE_AT_LEAST = 0.65
+"""Share of the total cooling capacity that is surely sensible."""
+
+
+class Extent(NamedTuple):
+    """Full and least capacity in W; `asked` would tell the least one where it is None."""
+
+    full: float
+    least: float | None
+    asked: tuple[str, ...] = ()
+
+
+def cooling_of(case: Case, unit: Equipment) -> Capacity:
+    """The cooling capacity of a unit, or of its outdoor unit where it alone states one."""
+    if unit.cooling is None:
+        outdoor = outdoor_of(case, unit)
+        if outdoor is not None and outdoor.cooling is not None and len(indoor_units(case, outdoor)) == 1:
+            return outdoor.cooling
+    cooling: Capacity = unit.cooling or blank(Capacity, f"{unit.path}.cooling")
+    return cooling
+
+
+def full_of(case: Case, capacity: Capacity) -> float:
+    """Full capacity: at design, else as rated."""
+    return either(lambda: float(case.get(capacity, "at_design")), lambda: float(case.get(capacity, "rated")))
+
+
+def least_of(case: Case, unit: Equipment, capacity: Capacity) -> float | None:
+    """Least capacity: as stated, the smallest of its points; the full one of a single stage; None if unknown."""
+    stated = case.maybe(capacity, "least")
+    if stated is not None:
+        return float(stated)
+    of_points = [each.least for each in capacity.points if each.least is not None]
+    if of_points:
+        return float(min(of_points))
+    return full_of(case, capacity) if case.maybe(unit, "stages") == "single stage" else None
+
+
+def extent(case: Case, pairs: list[tuple[Equipment, Capacity]]) -> Extent:
+    """Full capacity of units together, and the least at which one of them can run alone."""
+    full = sum(gather([partial(full_of, case, capacity) for _, capacity in pairs]))
+    leasts = [(least_of(case, unit, capacity), capacity) for unit, capacity in pairs]
+    known = [least for least, _ in leasts if least is not None]
+    asked = tuple(path_of(capacity, "least") for least, capacity in leasts if least is None)
+    return Extent(full, min(known) if known and not asked else None, asked)
+
+
+@quantity()
+def heating_extent(case: Case, group: Group) -> Extent:
+    """Full and least heating capacity of the heat pumps of a group."""
+    return extent(case, [(unit, heating_of(unit)) for unit in group.units if is_heat_pump(case, unit)])
+
+
+@quantity()
+def cooling_extent(case: Case, group: Group) -> Extent:
+    """Full and least total cooling capacity of a group."""
+    return extent(case, [(unit, cooling_of(case, unit)) for unit in group.units])
+
+
+@quantity("heat_rate", "total cooling capacity at design, else as rated")
+def cooling_total(case: Case, group: Group) -> float:
+    """Total cooling capacity of a group."""
+    return cooling_extent(case, group).full
+
+
+def sensible_of(case: Case, unit: Equipment) -> float | None:
+    """Sensible cooling capacity as stated; None where it is not."""
+    value = case.maybe(cooling_of(case, unit), "sensible")
+    return None if value is None else float(value)
+
+
+@quantity()
+def sensible_extent(case: Case, group: Group) -> Extent:
+    """Greatest and least that the sensible cooling capacity can be; `asked` would tell it."""
+    greatest = least = 0.0
+    asked = []
+    for unit in group.units:
+        stated = sensible_of(case, unit)
+        total = full_of(case, cooling_of(case, unit)) if stated is None else stated
+        greatest += total
+        least += total if stated is not None else SENSIBLE_AT_LEAST * total
+        if stated is None:
+            asked.append(path_of(cooling_of(case, unit), "sensible"))
+    return Extent(greatest, least, tuple(asked))
+
+
+def elevation(case: Case) -> float:
+    """Height above sea level, m; sea level where the file does not say."""
+    stated = case.maybe(site_of(case), "elevation")
+    return 0.0 if stated is None else float(stated)
+
+
+@quantity("airflow", "rated airflow, else that of its fastest setting")
+def unit_airflow(case: Case, unit: Equipment) -> float:
+    """Airflow of a blower at full capacity."""
+
+    def of_settings() -> float:
+        if not unit.settings:
+            raise Missing(path_of(unit, "airflow"))
+        return max(gather([partial(airflow, case, setting) for setting in unit.settings.values()]))
+
+    return either(lambda: float(case.get(unit, "airflow")), of_settings)
+
+
+@quantity("", "airflow x density ratio / total cooling capacity", "common practice")
+def airflow_for_capacity(case: Case, unit: Equipment) -> float:
+    """Airflow in standard air for the rated cooling capacity, m3/J."""
+    capacity = cooling_of(case, unit)
+    total = either(lambda: float(case.get(capacity, "rated")), lambda: float(case.get(capacity, "at_design")))
+    if total <= 0.0:
+        raise NotApplicable("it has no cooling capacity")
+    return airflow_per_capacity(unit_airflow(case, unit), total, elevation(case))
+
+
+@quantity("temperature_difference", "output / (air density x specific heat x airflow)")
+def furnace_rise(case: Case, unit: Equipment) -> float:
+    """Temperature rise of the air through a furnace at full output."""
+    output, flow = gather(
+        [lambda: full_of(case, heating_of(unit)), lambda: unit_airflow(case, unit)]
+    )
+    if flow <= 0.0:
+        raise CannotJudge("an airflow of nothing has no temperature rise")
+    return temperature_rise(output, flow, elevation(case))
+
+
+@quantity("heat_rate", "sum of the rated capacities of the indoor units")
+def connected_capacity(case: Case, outdoor: Equipment) -> float:
+    """Sum of the indoor units' rated cooling capacities, or heating ones where no unit cools."""
+    units = indoor_units(case, outdoor)
+    heating_only = all(unit.cooling is None for unit in units) and any(unit.heating is not None for unit in units)
+    return sum(gather([partial(rated, case, unit, "heating" if heating_only else "cooling") for unit in units]))
+
+
+@quantity("heat_rate")
+def outdoor_rated(case: Case, outdoor: Equipment) -> float:
+    """Rated capacity of an outdoor unit, of the kind that its indoor units state."""
+    units = indoor_units(case, outdoor)
+    heating_only = all(unit.cooling is None for unit in units) and any(unit.heating is not None for unit in units)
+    return rated(case, outdoor, "heating" if heating_only else "cooling")
+
+
+def rated(case: Case, unit: Equipment, field: str) -> float:
+    """Rated or nominal capacity of a unit."""
+    capacity: Capacity = getattr(unit, field) or blank(Capacity, f"{unit.path}.{field}")
+    return either(lambda: float(case.get(capacity, "rated")), lambda: float(case.get(unit, "nominal")))
+
+
+def stages_of(case: Case, unit: Equipment) -> str:
+    """How the capacity of a unit follows the load: as said, by its outdoor unit, or by its kind."""
+    outdoor = outdoor_of(case, unit)
+    for each in (unit, outdoor):
+        stated = None if each is None else case.maybe(each, "stages")
+        if stated is not None:
+            return str(stated)
+    if unit.kind in COMPRESSOR_KINDS - {"heat pump", "air conditioner", "packaged unit"}:
+        return "variable speed"
+    return str(case.get(outdoor or unit, "stages"))

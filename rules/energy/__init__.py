@@ -1,0 +1,1 @@
+"""Energy: airtightness, minimum efficiencies, resistance heat, and what a year costs."""
