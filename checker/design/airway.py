@@ -29,7 +29,7 @@ DuctMaterial = Annotated[
     Choice(
         "galvanized steel", "stainless steel", "copper", "aluminum", "rigid plastic", "flexible", "semi-rigid aluminum",
         "duct board", "lined steel", "pvc", "gypsum", "framing cavity", "concrete", "unknown metal",
-        galvanized_steel="galvanized | galvanised steel | sheet metal | steel | spiral | smooth metal | rigid metal | metal",
+        galvanized_steel="galvanized | galv | galvanised | galvanised steel | sheet metal | steel | spiral | smooth metal | rigid metal | metal",
         flexible="flex | flex duct | flexible duct | insulated flex | plastic flex",
         semi_rigid_aluminum="foil flex | flexible metal | flexible aluminum | aluminum flex | semi-rigid",
         rigid_plastic="plastic | hdpe | pe | polyethylene",

@@ -25,7 +25,8 @@ BurnerKind = Annotated[
         boiler="gas boiler | oil boiler | propane boiler | combi boiler | combi | combination boiler",
         stove="wood stove | pellet stove | masonry heater | heating stove | woodstove",
         water_heater="gas water heater | tank water heater | storage water heater | tankless water heater | tankless | "
-        "on demand water heater | instantaneous water heater | domestic water heater | hot water heater | wh",
+        "on demand water heater | instantaneous water heater | domestic water heater | hot water heater | wh | "
+        "heat pump water heater | electric water heater",
         fireplace="open fireplace | gas fireplace | wood fireplace | masonry fireplace | insert | fireplace insert | "
         "gas insert | wood insert | pellet insert | gas log | gas log set | log set",
         space_heater="room heater | wall heater | heater | unit heater | wall furnace | floor furnace | gas heater | "
@@ -43,9 +44,10 @@ Draft = Annotated[
         fan_assisted="fan assisted | category i fan assisted | category i fan",
         induced_draft="mechanical draft | induced | draft inducer | inducer",
         power_vent="power vented | power venter | powervent | forced draft | category iii",
-        direct_vent="balanced flue | direct vented | concentric vent | two pipe | two pipe direct vent",
+        direct_vent="balanced flue | direct vented | concentric vent | concentric | two pipe | two pipe direct vent",
         sealed="sealed combustion | category iv | condensing | room sealed | closed combustion | sealed condensing | "
-        "condensing sealed | 90 % condensing | 95 % condensing",
+        "condensing sealed | 90% condensing | 95% condensing | 90+ | condensing furnace | condensing boiler | "
+        "high efficiency condensing",
         unvented="vent free | ventless", open="open hearth | chimney draft | solid fuel | open fire",
     ),
 ]  # fmt: skip

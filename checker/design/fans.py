@@ -56,7 +56,7 @@ SwitchKind = Annotated[
     Choice(
         "switch", "timer", "occupancy", "humidity", "contaminant", "always on", "with light", "programmable",
         "delay off", "wall control",
-        switch="manual | wall switch | boost switch",
+        switch="manual | wall switch | boost switch | manual switch | on off switch | toggle switch",
         timer="countdown timer", occupancy="motion | occupancy sensor | motion sensor",
         humidity="humidistat | humidity sensor | dehumidistat | humidity sensing", always_on="none | continuous",
         with_light="light switch", contaminant="carbon dioxide | co2 | air quality", delay_off="off delay",

@@ -63,7 +63,8 @@ def is_inside(case: Case, burner: Burner) -> bool:
     room = case.design.rooms.get(str(place))
     inside = within_air_barrier(case, str(place) if room is None else room)
     if inside is None:
-        raise Missing(path_of(burner, "inside_air_barrier"))
+        below = {"attic": "house.attic", "crawl space": "house.crawl_space"}.get(str(place) if room is None else "")
+        raise Missing(below or path_of(burner, "inside_air_barrier"))
     return inside
 
 

@@ -88,8 +88,9 @@ def follows_this(case: Case, device: Hood | Fan, fan: Stream) -> bool:
     if fan.setting is None or fan.setting.runs_with or any(each.runs_with for each in device.settings.values()):
         return False
     record = device.make_up_air
-    named = record is not None and record.fan == fan.device.name and bool(case.maybe(record, "interlock"))
-    return named or interlocked(case, device.name, fan.device.name)
+    if interlocked(case, device.name, fan.device.name):
+        return True
+    return record is not None and record.fan == fan.device.name and bool(case.get(record, "interlock"))
 
 
 def follows(case: Case, stream: Stream) -> bool:

@@ -67,6 +67,8 @@ def excess(case: Case, run: Run) -> Excess:
     if all(over):
         case.get(run, "balancing_damper")
     elif any(over):
+        if run.balancing_damper is None:
+            raise Missing(path_of(run, "balancing_damper"))
         raise CannotJudge("whether it takes more than its share depends on how the ducts are made and laid")
     return Excess(design, min(ends), max(ends), False)
 

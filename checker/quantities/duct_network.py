@@ -4,10 +4,11 @@ Rooms and outdoors are held at 0 Pa. Thin air at elevation: flows and pressures 
 ratio, so that every loss follows its law in standard air. Source: similarity of flows at equal mass flow.
 """
 
-from collections.abc import Collection
+from collections.abc import Callable, Collection, Sequence
+from functools import partial
 from typing import NamedTuple
 
-from checker.case import CannotJudge, Case
+from checker.case import CannotJudge, Case, Missing, gather, quantity
 from checker.physics.air import pressure_ratio
 from checker.physics.losses import Leak, Part
 from checker.physics.network import Edge, Node, Solution, solve_network
@@ -41,9 +42,8 @@ class DuctNetwork(NamedTuple):
 
     @property
     def terminals(self) -> list[Passage]:
-        """Passages by which the circuit meets the rooms: where it blows, or where a taking side draws."""
-        place, side = (ROOMS, "start") if self.centre.outgoing else (ROOMS, "end")
-        return [each for each in self.passages if each.kind in ("run", "outlet") and getattr(each, side) == place]
+        """Passages by which the circuit meets the rooms."""
+        return terminals_of(self.centre, self.passages)
 
 
 class Answer(NamedTuple):
@@ -57,30 +57,62 @@ class Answer(NamedTuple):
     extrapolated: tuple[str, ...]
 
 
-def duct_network(case: Case, circuit: Circuit) -> DuctNetwork:
-    """The network of a circuit. Raises Missing and CannotJudge as its parts do."""
+def terminals_of(centre: Passage, passages: Sequence[Passage]) -> list[Passage]:
+    """Passages by which a circuit meets the rooms: where it blows, or where a side that takes air out draws."""
+    side = "start" if centre.outgoing else "end"
+    return [each for each in passages if each.kind in ("run", "outlet") and getattr(each, side) == ROOMS]
+
+
+@quantity()
+def circuit_passages(case: Case, circuit: Circuit) -> tuple[Passage, tuple[Passage, ...]]:
+    """(the mover's passage, all that shares its air). Raises Missing and CannotJudge where ducts hang nowhere."""
     mover = circuit.mover
     assert mover is not None
     if circuit.duct is not None:
-        passages = one_line(circuit)
-        centre = passages[0]
-    else:
-        assert circuit.system is not None
-        beside = [each for each in systems_of(case, mover) if each is not circuit.system and each.runs]
-        every = mesh(case, [circuit.system, *beside])
-        own = [each for each in every if each.thing is mover and each.outgoing == circuit.outgoing]
-        if not own:
-            raise CannotJudge(f"no duct of this side of {circuit.name} is described")
-        centre = own[0]
-        passages = part_around(every, centre)
-        check_joined(every, passages)
+        both = one_line(circuit)
+        return both[0], tuple(both)
+    assert circuit.system is not None
+    beside = [each for each in systems_of(case, mover) if each is not circuit.system and each.runs]
+    every = mesh(case, [circuit.system, *beside])
+    own = [each for each in every if each.thing is mover and each.outgoing == circuit.outgoing]
+    if not own:
+        raise CannotJudge(f"no duct of this side of {circuit.name} is described")
+    passages = part_around(every, own[0])
+    check_joined(every, passages)
+    return own[0], tuple(passages)
+
+
+def duct_network(case: Case, circuit: Circuit) -> DuctNetwork:
+    """The network of a circuit. Raises Missing and CannotJudge as its parts do."""
+    centre, passages = circuit_passages(case, circuit)
     site = case.design.site
     elevation = case.maybe(site, "elevation") if site is not None else None
-    models = {each.key: mover_model(case, circuit, each) for each in passages if each.kind == "mover"}
+    routes = [partial(mover_model, case, circuit, each) for each in passages if each.kind == "mover"]
+    items, made = gather_both(case, circuit, passages, routes)
+    models = dict(zip((each.key for each in passages if each.kind == "mover"), made, strict=True))
     systems = {each.system.path: each.system for each in passages if each.system is not None and each.kind == "run"}
     leaks = [case.maybe(each.leakage, "total") or 0.0 for each in systems.values() if each.leakage is not None]
-    items = items_of(case, circuit, passages)
-    return DuctNetwork(tuple(passages), items, models, centre, pressure_ratio(elevation or 0.0), sum(leaks))
+    return DuctNetwork(passages, items, models, centre, pressure_ratio(elevation or 0.0), sum(leaks))
+
+
+def gather_both(
+    case: Case, circuit: Circuit, passages: Sequence[Passage], routes: Sequence[Callable[[], MoverModel]]
+) -> tuple[dict[str, list[Item]], list[MoverModel]]:
+    """Items and models, or Missing with all that either lacks."""
+    absent: list[str] = []
+    items: dict[str, list[Item]] = {}
+    made: list[MoverModel] = []
+    try:
+        items = items_of(case, circuit, passages)
+    except Missing as gap:
+        absent += gap.paths
+    try:
+        made = gather(routes)
+    except Missing as gap:
+        absent += gap.paths
+    if absent:
+        raise Missing(*dict.fromkeys(absent))
+    return items, made
 
 
 def one_line(circuit: Circuit) -> list[Passage]:

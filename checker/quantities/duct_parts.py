@@ -1,5 +1,8 @@
 """What takes pressure in each passage of a mesh of ducts, at best and at worst."""
 
+from collections.abc import Sequence
+from functools import partial
+
 from checker.case import CannotJudge, Case, Missing, gather
 from checker.design.airway import Airway, Run
 from checker.design.ducts import DuctSystem, Outlet
@@ -24,9 +27,9 @@ def parts_at(items: list[Item], worst: bool) -> list[Part]:
     return [part for item in items for part in ((item.high or ()) if worst else item.low)] or [NEGLIGIBLE]
 
 
-def items_of(case: Case, circuit: Circuit, passages: list[Passage]) -> dict[str, list[Item]]:
+def items_of(case: Case, circuit: Circuit, passages: Sequence[Passage]) -> dict[str, list[Item]]:
     """The items of every passage by its key. Raises Missing with all that any of them lacks."""
-    routes = [lambda passage=each: passage_items(case, circuit, passage) for each in passages]
+    routes = [partial(passage_items, case, circuit, each) for each in passages]
     return {each.key: items for each, items in zip(passages, gather(routes), strict=True)}
 
 

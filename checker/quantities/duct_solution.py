@@ -2,19 +2,18 @@
 
 from typing import NamedTuple
 
-from checker.case import CannotJudge, Case, NotApplicable, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.ducts import DuctSystem
-from checker.design.hoods import Hood
 from checker.physics.losses import Device, Part, Resistance
 from checker.physics.network import Edge, Node, solve_network
 from checker.physics.validity import NoSolution, OutOfRange
-from checker.quantities.circuits import Circuit, circuit_flow
+from checker.quantities.circuits import Circuit
 from checker.quantities.duct_flow import outlet_flow, run_flow
 from checker.quantities.duct_graph import Branch, Tree, mover_of, tree
 from checker.quantities.duct_losses import Item, duct_items
+from checker.quantities.duct_solved import has_curve
 from checker.quantities.duct_ways import grilles_are_counted
-from checker.quantities.static_budget import clean_budget
-from checker.quantities.static_offer import curve_of, fan_curve
+from checker.quantities.solved_airflows import moved
 
 NEGLIGIBLE = 1e-3
 
@@ -81,34 +80,12 @@ def division(case: Case, system: DuctSystem) -> Division:
     return Division(divided(case, system, False), divided(case, system, True))
 
 
-@quantity("airflow", "where the fan curve and the losses at best meet")
-def greatest_airflow(case: Case, circuit: Circuit) -> float:
-    """The most air that a fan with a curve moves through ducts of which the loss at one airflow is known.
-
-    All losses are taken to grow with the square of the airflow, as they nearly do.
-    """
-    mover = circuit.mover
-    curve = None if mover is None or isinstance(mover, Hood) else curve_of(mover, circuit.setting)
-    if curve is None:
-        raise NotApplicable("no fan curve is given")
-    drawn = fan_curve(case, curve)
-    flow, needed = circuit_flow(case, circuit), clean_budget(case, circuit).low
-    low, high = drawn.lowest_stable_flow, drawn.free_flow
-    if needed * (low / flow) ** 2 > drawn.pressure(low):
-        raise CannotJudge("the ducts take more than the stable part of the fan curve gives at any airflow")
-    for _ in range(60):
-        middle = 0.5 * (low + high)
-        if needed * (middle / flow) ** 2 > drawn.pressure(middle):
-            high = middle
-        else:
-            low = middle
-    return low
-
-
-@quantity("airflow")
+@quantity("airflow", "where the fan curve meets the ducts with all losses at best")
 def airflow_at_best(case: Case, circuit: Circuit) -> float | None:
-    """The most air that a fan with a curve moves; None where it has none or its curve does not tell."""
+    """The most air that a fan with a curve moves; None where it has none or its network does not tell."""
+    if not has_curve(circuit):
+        return None
     try:
-        return greatest_airflow(case, circuit)
-    except (NotApplicable, CannotJudge):
+        return moved(case, circuit).low
+    except (NotApplicable, CannotJudge, Missing):
         return None

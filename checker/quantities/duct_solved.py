@@ -100,9 +100,12 @@ def solved_system(case: Case, circuit: Circuit) -> SolvedSystem:
 
 
 @quantity()
-def is_one_of_several(case: Case, circuit: Circuit) -> bool:
-    """Whether other fans stand in the ducts of a circuit's mover."""
-    return len(network_of(case, circuit).models) > 1
+def solved_if_any(case: Case, circuit: Circuit) -> SolvedSystem | None:
+    """The same for a reader of the worksheet; None where there is no solution."""
+    try:
+        return solved_system(case, circuit)
+    except CannotJudge:
+        return None
 
 
 def has_curve(circuit: Circuit) -> bool:

@@ -8,6 +8,7 @@ from checker.physics.validity import OutOfRange
 from checker.quantities.duct_flow import duct_flow, outlet_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, is_return_outlet, tree
 from checker.quantities.duct_scope import one_line_ducts, systems
+from checker.quantities.make_up_air import is_make_up_fan
 
 QUIET_ROOMS = frozenset({"bedroom", "living", "dining", "office"})
 
@@ -41,8 +42,9 @@ def branches(case: Case, side: Side) -> list[tuple[Tree, Branch]]:
 
 
 def supply_ducts(case: Case) -> list[Airway]:
-    """Supply runs, and ducts in one line."""
-    return [*(branch.run for _, branch in branches(case, "supply")), *one_line_ducts(case)]
+    """Supply runs, and ducts in one line; that of a make-up fan runs beside a hood, whose noise covers it."""
+    lines = [duct for duct in one_line_ducts(case) if not is_make_up_fan(case, duct.up)]
+    return [*(branch.run for _, branch in branches(case, "supply")), *lines]
 
 
 def return_runs(case: Case) -> list[Run]:

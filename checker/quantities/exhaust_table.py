@@ -4,6 +4,7 @@ from math import inf
 from typing import Any, NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
+from checker.design.fans import Fan
 from checker.physics.exhaust_length import FLEX_ROUGHNESS, FOOT, SMOOTH_ROUGHNESS, tabulated_length
 from checker.physics.validity import OutOfRange
 from checker.quantities.exhaust_duct import (
@@ -89,6 +90,8 @@ class Judged(NamedTuple):
 @quantity()
 def against_table(case: Case, device: Exhauster) -> Judged:
     """The duct and the length that the table leaves it. Raises NotApplicable for its two exceptions."""
+    if isinstance(device, Fan):
+        case.get(device, "role")
     line = exhaust_line(case, device)
     for section in line.sections:
         basis = case.maybe(section, "basis")

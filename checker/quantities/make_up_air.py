@@ -5,6 +5,7 @@ from typing import Literal
 from checker.case import Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Fan, Setting
 from checker.design.hoods import Dryer, Hood
+from checker.design.make_up_air import MakeUpAir
 from checker.quantities.burners import burners_for_make_up_air
 from checker.quantities.make_up_record import make_up_opening, record_of, wanted
 from checker.quantities.modes import linked
@@ -72,6 +73,19 @@ def way_if_known(case: Case, device: Exhauster) -> Way | None:
         return way_of(case, device)
     except Missing:
         return None
+
+
+def is_make_up_fan(case: Case, fan: Fan) -> bool:
+    """Whether a supply fan runs only to make up for an exhaust."""
+    if not fan.settings or any(is_continuous(case, each) or each.on_time for each in fan.settings.values()):
+        return False
+    for device in exhausters(case):
+        try:
+            if any(one.device is fan for one in make_up_fans(case, device)):
+                return True
+        except Missing:
+            continue
+    return False
 
 
 def with_record(case: Case) -> list[Exhauster]:
@@ -143,10 +157,18 @@ def way_of(case: Case, device: Exhauster | Dryer) -> Way:
     record, opening = record_of(case, device), make_up_opening(case, device)
     if record is None and opening is None:
         return "none"
+    if record is not None and says_nothing(case, record):
+        raise Missing(path_of(record, "airflow"))
     if record is None or (opening is not None and case.maybe(opening, "free_area") is not None):
         return "opening"
     has_duct = record.duct is not None and case.maybe(record.duct, "size") is not None
     return "opening" if has_duct or case.maybe(record, "opening_area") is not None else "stated"
+
+
+def says_nothing(case: Case, record: MakeUpAir) -> bool:
+    """Whether all that is said of make-up air is an airflow that is to be decided or cannot be read."""
+    facts = [getattr(record, field) for field in type(record).fields]
+    return path_of(record, "airflow") in case.design.tbd and not any(fact is not None for fact in facts)
 
 
 @quantity()

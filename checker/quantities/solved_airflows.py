@@ -1,19 +1,22 @@
-"""What a solved duct system tells of its parts: what arrives at best, what runs backward, outdoor air, rings."""
+"""What a mover moves through its ducts: what reaches the outlet that is worst off, and what it settles at."""
 
 from functools import partial
+from itertools import pairwise
 from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, path_of, quantity
-from checker.design.airway import Run
-from checker.design.equipment import Equipment, OutdoorAirDuct
+from checker.design.airway import Airway, Run
+from checker.design.equipment import Equipment
+from checker.design.fans import Curve, Fan
 from checker.quantities.circuits import Circuit, circuit_flow, ducted_circuits
-from checker.quantities.damper_balance import Balance, free_joint
-from checker.quantities.duct_balance import has_damper
+from checker.quantities.damper_balance import free_joint
 from checker.quantities.duct_flow import outlet_flow, run_flow
-from checker.quantities.duct_mesh import HELD, OUTDOORS, Passage
+from checker.quantities.duct_mesh import Passage
 from checker.quantities.duct_network import DuctNetwork, solve
 from checker.quantities.duct_solved import balances, designs_of, has_curve, network_of, solved_system
 from checker.quantities.mover_models import holds_airflow
+from checker.quantities.static_budget import MARGIN, clean_budget
+from checker.quantities.static_offer import curve_of
 
 DEPENDS = "it depends on how the ducts are made and laid, within what is usual"
 NOTHING = 1e-6
@@ -25,6 +28,7 @@ class Reach(NamedTuple):
     `low` and `high` are the shares of the design with losses at best and at worst; `is_less` as in a balance.
     """
 
+    system: str
     outlet: str
     wanted: float
     low: float
@@ -51,7 +55,7 @@ def reach(case: Case, circuit: Circuit) -> Reach:
     if network.model.curve is None:
         solved_system(case, circuit)  # raises where the pressure that it is known for is not enough
     worst = next(each for each in network.terminals if each.key == low.critical)
-    return Reach(worst.name, designs[worst.key] or 0.0, low.share, high.share, low.is_less)
+    return Reach(circuit.system.name if circuit.system is not None else circuit.name, worst.name, designs[worst.key] or 0.0, low.share, high.share, low.is_less)
 
 
 def terminal_flow(case: Case, terminal: Passage) -> float:
@@ -90,7 +94,8 @@ def moved(case: Case, circuit: Circuit) -> Moved:
     if len(network.models) > 1:
         raise NotApplicable("several fans move its air")
     curve = network.model.curve
-    assert curve is not None
+    if curve is None:
+        raise NotApplicable("no fan curve tells what it moves")
     key = network.centre.key
     if runs_left(network, worst=False):
         return Moved(curve.lowest_stable_flow, 0.0, True)
@@ -116,150 +121,104 @@ def rise_at(network: DuctNetwork, flow: float, worst: bool) -> float:
     return rise if area is None else rise + 0.5 * 1.2041 * network.density_ratio * (flow / area) ** 2
 
 
+class Stall(NamedTuple):
+    """At the airflow of the peak of a curve: that airflow, m3/s, the pressure of the fan and what the ducts take, Pa."""
+
+    peak_flow: float
+    peak: float
+    taken: float
+    is_left: bool
+
+
+def peaked_circuits(case: Case) -> list[Circuit]:
+    """Circuits with a curve that somewhere rises with the airflow."""
+    found = []
+    for circuit in curved_circuits(case):
+        points = [point.pressure for curve in curves_of(circuit) for point in curve.points]
+        if any(b is None or a is None or b > a for a, b in pairwise(points)):
+            found.append(circuit)
+    return found
+
+
+def curves_of(circuit: Circuit) -> list[Curve]:
+    """The curve of a circuit's mover at its setting."""
+    mover = circuit.mover
+    curve = curve_of(mover, circuit.setting) if isinstance(mover, Fan | Equipment) else None
+    return [] if curve is None else [curve]
+
+
 @quantity()
+def stall(case: Case, circuit: Circuit) -> Stall:
+    """Whether a fan surely runs left of its peak. NotApplicable where its static pressure is too little anyway."""
+    network = network_of(case, circuit)
+    curve = network.model.curve
+    if len(network.models) > 1 or curve is None or curve.peak == 0:
+        raise NotApplicable("its curve has no peak, or several fans move its air")
+    flow, peak = curve.lowest_stable_flow, curve.pressure(curve.lowest_stable_flow) * network.density_ratio
+    least, most = (rise_at(network, flow, worst) for worst in (False, True))
+    if least > peak * MARGIN and clean_budget(case, circuit).is_above:
+        raise NotApplicable("its ducts take more than it offers at the design airflow already")
+    if least <= peak * MARGIN and most > peak:
+        raise CannotJudge(DEPENDS)
+    return Stall(flow, peak, least, least > peak * MARGIN)
+
+
+def cooling_circuits(case: Case) -> list[Circuit]:
+    """Circuits with a curve whose unit cools."""
+    return [
+        each for each in curved_circuits(case) if isinstance(each.mover, Equipment) and each.mover.cooling is not None
+    ]
+
+
+@quantity("heat_rate")
+def rated_cooling(case: Case, circuit: Circuit) -> float:
+    """Rated cooling capacity of the unit."""
+    assert isinstance(circuit.mover, Equipment)
+    assert circuit.mover.cooling is not None
+    return float(case.get(circuit.mover.cooling, "rated"))
+
+
+class Overrun(NamedTuple):
+    """Airflow at worst that a mover settles at above its design, m3/s; `held_back` where dampers can hold it back."""
+
+    least: float
+    held_back: bool
+
+
+@quantity()
+def overrun(case: Case, circuit: Circuit) -> Overrun:
+    """How far a mover runs beyond its design. Raises CannotJudge where the losses decide."""
+    found, most = moved(case, circuit), circuit_flow(case, circuit) * (1.0 + case.limit("room-airflow-tolerance"))
+    if found.low <= most or found.is_less:
+        return Overrun(min(found.low, found.high), False)
+    if found.high <= most:
+        raise CannotJudge(DEPENDS)
+    return Overrun(min(found.low, found.high), throttles(case, circuit))
+
+
 def throttles(case: Case, circuit: Circuit) -> bool:
     """Whether dampers can hold the airflow back: one on the way of all the air, or one on every last way."""
-    network = network_of(case, circuit)
-    runs = {each.key: each for each in network.passages if isinstance(each.thing, Run)}
-    whole = circuit_flow(case, circuit)
-    designs = designs_of(case, circuit)
-    trunks = [each for each in runs.values() if (designs[each.key] or 0.0) >= whole * (1.0 - NOTHING)]
-    if any(has_damper(each.thing) for each in trunks if isinstance(each.thing, Run)):
+    network, designs = network_of(case, circuit), designs_of(case, circuit)
+    ducts = [each for each in network.passages if isinstance(each.thing, Airway)]
+    whole = circuit_flow(case, circuit) * (1.0 - NOTHING)
+    if any(is_damped(each.thing) for each in ducts if (designs[each.key] or 0.0) >= whole):
         return True
-    ways = [own_runs(network, each) for each in network.terminals]
-    bare = [way for way in ways if not any(has_damper(run) for run in way)]
-    if not bare:
-        return True
-    unsaid = [run for way in bare for run in way if run.balancing_damper is None]
-    if unsaid and all(any(run.balancing_damper is None for run in way) for way in bare):
-        raise Missing(*(path_of(run, "balancing_damper") for run in unsaid))
-    return False
+    bare = [way for way in (own_ducts(network, each) for each in network.terminals) if not any(map(is_damped, way))]
+    unsaid = [[duct for duct in way if duct.balancing_damper is None] for way in bare]
+    if bare and all(unsaid):
+        raise Missing(*(path_of(duct, "balancing_damper") for way in unsaid for duct in way))
+    return not bare
 
 
-def own_runs(network: DuctNetwork, terminal: Passage) -> list[Run]:
-    """Runs that carry the air of this terminal alone: itself, or the one run that ends at its joint."""
-    if isinstance(terminal.thing, Run):
+def is_damped(duct: object) -> bool:
+    """Whether a duct has a volume damper."""
+    return isinstance(duct, Airway) and (bool(duct.balancing_damper) or "damper" in duct.pieces)
+
+
+def own_ducts(network: DuctNetwork, terminal: Passage) -> list[Airway]:
+    """Ducts that carry the air of this terminal alone: itself, or the one run that ends at its joint."""
+    if isinstance(terminal.thing, Airway):
         return [terminal.thing]
     joint = free_joint(terminal)
     beside = [each for each in network.passages if joint in (each.start, each.end) and each.key != terminal.key]
-    return [each.thing for each in beside if isinstance(each.thing, Run)] if len(beside) == 1 else []
-
-
-class Backward(NamedTuple):
-    """An outlet, or an end outdoors, through which air goes against its design, and how much, m3/s."""
-
-    name: str
-    flow: float
-
-
-@quantity()
-def backward(case: Case, circuit: Circuit) -> Backward | None:
-    """The passage to rooms or outdoors with most air in the wrong direction; None where there is none."""
-    solved = solved_system(case, circuit)
-    found: list[Backward] = []
-    unsure = False
-    for each in solved.network.passages:
-        if each.kind in ("run", "outlet") and (each.start in HELD or each.end in HELD):
-            flows = (solved.low.flows[each.key], solved.worst.flows[each.key])
-            if max(flows) < -NOTHING:
-                found.append(Backward(each.name, -max(flows)))
-            unsure = unsure or min(flows) < -NOTHING
-    if unsure and not found:
-        raise CannotJudge(DEPENDS)
-    return max(found, key=lambda each: each.flow, default=None)
-
-
-class OutdoorAir(NamedTuple):
-    """An outdoor-air duct of a unit with the circuit whose return it opens into."""
-
-    path: str
-    name: str
-    duct: OutdoorAirDuct
-    circuit: Circuit
-
-
-def outdoor_air_ducts(case: Case) -> list[OutdoorAir]:
-    """Outdoor-air ducts that are drawn as runs from outdoors to a unit, without a fan of their own."""
-    found = []
-    for circuit in ducted_circuits(case):
-        unit = circuit.mover
-        if isinstance(unit, Equipment) and unit.outdoor_air is not None and circuit.system is not None:
-            ends = {run.from_ for run in circuit.system.runs.values()}
-            if ends & {"outdoors", *case.design.openings} and not ends & set(case.design.fans):
-                found.append(OutdoorAir(unit.outdoor_air.path, unit.name, unit.outdoor_air, circuit))
-    return found
-
-
-class Drawn(NamedTuple):
-    """Outdoor air that a duct draws, m3/s: at most and at least."""
-
-    most: float
-    least: float
-
-
-@quantity()
-def drawn_outdoor_air(case: Case, of: OutdoorAir) -> Drawn:
-    """What the unit draws from outdoors: most with this duct at best and the other returns at worst, and contrary."""
-    network = network_of(case, of.circuit)
-    own = [each for each in network.passages if each.start == OUTDOORS and each.kind == "run"]
-    if not own:
-        raise NotApplicable("no duct from outdoors joins its return")
-    alone = {each.key for each in own}
-    others = {each.key for each in network.passages if each.start in HELD and each.key not in alone}
-    others |= {each.key for each in network.passages if each.kind == "run" and leads_from(network, each, others)}
-    most = solve(network, others)
-    rest = [each.key for each in network.passages if each.key not in others]
-    least = solve(network, rest)
-    return Drawn(*(sum(answer.flows[each.key] for each in own) for answer in (most, least)))
-
-
-def leads_from(network: DuctNetwork, run: Passage, firsts: set[str]) -> bool:
-    """Whether all air of a run has come through passages that are among the first ones."""
-    feeding = [each for each in network.passages if each.end == run.start and each.kind != "mover"]
-    return bool(feeding) and all(each.key in firsts for each in feeding)
-
-
-class RingOutlet(NamedTuple):
-    """An outlet of a system with a ring. `path` is the outlet's."""
-
-    path: str
-    name: str
-    terminal: Passage
-    circuit: Circuit
-
-
-def ring_outlets(case: Case) -> list[RingOutlet]:
-    """Outlets of systems whose runs close a ring."""
-    found = []
-    for circuit in reaching_circuits(case):
-        try:
-            network = network_of(case, circuit)
-        except (Missing, CannotJudge):
-            continue
-        joints = {joint for each in network.passages for joint in (each.start, each.end)} - set(HELD)
-        inner = [each for each in network.passages if each.start not in HELD and each.end not in HELD]
-        if len(inner) >= len(joints):
-            found += [RingOutlet(each.thing.path, each.name, each, circuit) for each in network.terminals]
-    return found
-
-
-@quantity()
-def ring_flow(case: Case, outlet: RingOutlet) -> tuple[float, float]:
-    """(least, greatest) airflow in m3/s of an outlet with dampers open, when the mover moves the design airflow."""
-    network = network_of(case, outlet.circuit)
-    taken = {network.centre.key: circuit_flow(case, outlet.circuit)}
-    flows = [solve(network, end, taken).flows[outlet.terminal.key] for end in ((), None)]
-    return min(flows), max(flows)
-
-
-@quantity()
-def ring_damper(case: Case, outlet: RingOutlet) -> bool | None:
-    """Whether a damper stands on the outlet's own way; None where no run is its own. Missing where it is not said."""
-    own = own_runs(network_of(case, outlet.circuit), outlet.terminal)
-    if not own:
-        return None
-    if any(has_damper(run) for run in own):
-        return True
-    return bool(case.get(own[0], "balancing_damper"))
-
-
+    return [each.thing for each in beside if isinstance(each.thing, Airway)] if len(beside) == 1 else []

@@ -6,8 +6,8 @@ from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.equipment import Equipment
-from checker.quantities.circuits import Circuit, at_setting, circuit_flow
-from checker.quantities.duct_graph import mover_of
+from checker.quantities.circuits import Circuit, at_setting, circuit_flow, circuits
+from checker.quantities.duct_graph import Mover, mover_of
 from checker.quantities.duct_losses import items_at_size
 from checker.quantities.duct_ways import Share, valued, worst_shares
 from checker.quantities.static_offer import Offer, offer
@@ -17,6 +17,7 @@ SLACK = 1.0 + 1e-9
 MARGIN = 1.05
 STOCK_INCHES = (4, 5, 6, 7, 8, 9, 10, 12, 14)
 INCH = 0.0254
+FILTER = "filter "
 
 
 class Budget(NamedTuple):
@@ -88,6 +89,28 @@ def offer_there(case: Case, circuit: Circuit) -> Offer:
 
 
 @quantity()
+def heavy_filter(case: Case, circuit: Circuit) -> Share | None:
+    """The clean filter that surely takes most, where it takes more than its usual share of what is offered."""
+    found = clean_budget(case, circuit)
+    filters = [share for share in found.shares if share.name.startswith(FILTER)]
+    largest = max(filters, key=lambda share: share.low, default=None)
+    share: float = case.limit("filter-share-of-static")
+    return largest if largest is not None and largest.low > share * found.offer.high * SLACK else None
+
+
+def is_in_budget_above(case: Case, mover: Mover) -> bool:
+    """Whether a circuit of a mover surely needs more than it is offered, all filters counted."""
+    for circuit in circuits(case):
+        if circuit.mover is mover and not circuit.is_bare:
+            try:
+                if clean_budget(case, circuit).is_above:
+                    return True
+            except (Missing, CannotJudge, NotApplicable):
+                continue
+    return False
+
+
+@quantity()
 def decided_clean(case: Case, circuit: Circuit) -> Budget:
     """The budget with clean filters. Raises Missing with what would decide, where the bounds leave it open."""
     return decided(clean_budget(case, circuit))
@@ -99,6 +122,8 @@ def decided_loaded(case: Case, circuit: Circuit) -> Budget:
     clean, loaded = clean_budget(case, circuit), loaded_budget(case, circuit)
     if clean.is_above:
         raise NotApplicable("it is too much with a clean filter already")
+    if heavy_filter(case, circuit) is not None:
+        raise NotApplicable("its clean filter alone takes too much, which is judged by itself")
     if clean.shares == loaded.shares and clean.open_shares == loaded.open_shares:
         raise NotApplicable("no filter stands in this air path")
     return decided(loaded)

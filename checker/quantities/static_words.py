@@ -2,6 +2,7 @@
 
 from collections.abc import Mapping
 
+from checker.quantities.duct_ways import Share
 from checker.quantities.static_budget import Budget
 from checker.rule import Num
 from checker.sizes import Size, show_size
@@ -26,8 +27,11 @@ def budget_numbers(budget: Budget, size: Size | None = None, moved: float | None
     return numbers
 
 
-def help_for(size: Size | None) -> str:
-    """The change that would help most."""
+def help_for(size: Size | None, heavy: Share | None = None) -> str:
+    """The change that would help most; `heavy` is a filter that takes too much by itself."""
+    filter_first = "" if heavy is None else "fit a filter of less drop (more face, more depth or lower MERV), and "
     if size is not None:
-        return "make the duct {size} or larger, or give the fan {excess} more at this airflow"
+        return f"{filter_first}make the duct {{size}} or larger, or give the fan {{excess}} more at this airflow"
+    if heavy is not None:
+        return f"{filter_first}take {{excess}} off in all, or choose a fan that offers it"
     return "start with {largest}, which takes {largest_drop}; {excess} must come off, or the fan must offer it"

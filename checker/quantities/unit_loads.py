@@ -6,7 +6,7 @@ from functools import partial
 from checker.case import CannotJudge, Case, Missing, either, gather, quantity
 from checker.design.rooms import Room
 from checker.quantities.equipment import Group
-from checker.quantities.loads import (
+from checker.quantities.declared_loads import (
     block_cooling_latent,
     block_cooling_sensible,
     block_heating_load,

@@ -39,6 +39,6 @@ def check(_dryer: Dryer, spacing: float, most: float) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-06", name="dryer-duct-supports-far-apart", severity="correction", since="0.1",
-    over=each.dryer, when=duct_speaks_of("support_spacing"), needs=(unsupported_length,), limits=("dryer-duct-support",), check=check,
-    nothing="the design has no clothes dryer", answers=("E03",),
+    over=each.dryer, when=duct_speaks_of("support_spacing"), needs=(unsupported_length,),
+    limits=("dryer-duct-support",), check=check, nothing="the design has no clothes dryer", answers=("E03",),
 )  # fmt: skip

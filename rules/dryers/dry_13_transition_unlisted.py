@@ -27,6 +27,6 @@ def check(_dryer: Dryer, listing: str) -> Meets | Finding:
 
 RULE = Rule(
     code="DRY-13", name="transition-unlisted", severity="correction", since="0.1",
-    over=each.dryer, when=transition_speaks_of("listing"), needs=(given("transition.listing"),), cites=("dryer-transition-listing",),
-    check=check, nothing="the design has no clothes dryer", answers=("E06",),
+    over=each.dryer, when=transition_speaks_of("listing"), needs=(given("transition.listing"),),
+    cites=("dryer-transition-listing",), check=check, nothing="the design has no clothes dryer", answers=("E06",),
 )  # fmt: skip

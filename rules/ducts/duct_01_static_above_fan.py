@@ -12,28 +12,36 @@ the most favourable case counts here, so the true pressure is higher.
 
 from checker.quantities.circuits import circuits
 from checker.quantities.duct_solution import airflow_at_best
-from checker.quantities.static_budget import Budget, decided_clean, size_that_fits
+from checker.quantities.duct_ways import Share
+from checker.quantities.static_budget import Budget, decided_clean, heavy_filter, size_that_fits
 from checker.quantities.static_words import budget_numbers, help_for
-from checker.rule import Finding, Meets, Rule
+from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import Size
 
 
-def check(_circuit: object, budget: Budget, size: Size | None, moved: float | None) -> Meets | Finding:
+def check(
+    _circuit: object, budget: Budget, size: Size | None, moved: float | None, heavy: Share | None
+) -> Meets | Finding:
     """Compare what the circuit surely needs with what the mover offers."""
-    numbers = budget_numbers(budget, size, moved)
+    numbers = dict(budget_numbers(budget, size, moved))
     if not budget.is_above:
         return Meets(numbers)
-    so = "" if moved is None else "; on its curve it moves {moved} at best"
+    so = ""
+    if heavy is not None:
+        numbers |= {"filter": Num(heavy.name), "filter_drop": Num(heavy.low, "pressure")}
+        so = "; {filter} alone takes {filter_drop}"
+    if moved is not None:
+        so += "; on its curve it moves {moved} at best"
     return Finding(
         "{fan} offers {offered}, but needs at least {needed} to move {airflow} with a clean filter" + so,
-        help=help_for(size),
+        help=help_for(size, heavy),
         numbers=numbers,
     )
 
 
 RULE = Rule(
     code="DUCT-01", name="static-above-fan", severity="correction", since="0.1",
-    over=circuits, needs=(decided_clean, size_that_fits, airflow_at_best),
+    over=circuits, needs=(decided_clean, size_that_fits, airflow_at_best, heavy_filter),
     cites=("duct-design-method", "available-static"), check=check, answers=("F42", "F44", "F49"),
     nothing="no supply fan, recovery unit or ducted equipment is described",
 )  # fmt: skip

@@ -12,7 +12,7 @@ criteria are followed, or where the airflow of the finished work is measured; sa
 from math import inf
 from typing import Any
 
-from checker.case import CannotJudge, Case
+from checker.case import CannotJudge, Case, path_of
 from checker.design.fans import Fan
 from checker.quantities.exhaust_end import exhausts
 from checker.quantities.exhaust_table import Judged, against_table, next_size
@@ -23,7 +23,8 @@ from checker.rule import Finding, Meets, Num, Rule
 
 def ducted(case: Case) -> list[Exhauster]:
     """Exhaust fans; hoods only where their duct is said to be judged by the table."""
-    return [
+    undecided: list[Exhauster] = [each for each in case.design.fans.values() if path_of(each, "role") in case.design.tbd]
+    return undecided + [
         each
         for each in exhausts(case)
         if (isinstance(each, Fan) and each.role == "exhaust")

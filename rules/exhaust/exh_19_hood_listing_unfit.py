@@ -19,6 +19,13 @@ def every_hood(case: Case) -> list[Hood]:
     return list(case.design.hoods.values())
 
 
+def is_told_or_due(case: Case, hood: Hood) -> bool:
+    """A sketch need not say its listing yet."""
+    project = case.design.project
+    drawn = project is not None and project.stage in ("permit", "as-built")
+    return drawn or case.speaks_of(hood, "listing")
+
+
 @quantity()
 def fitting_listings(case: Case, hood: Hood) -> tuple[str, ...]:
     """Standards that fit the way the hood hangs. Raises NotApplicable where the edition names none."""
@@ -56,6 +63,6 @@ def check(hood: Hood, fitting: tuple[str, ...], listing: str) -> Meets | Finding
 
 RULE = Rule(
     code="EXH-19", name="hood-listing-unfit", severity="correction", since="0.1",
-    over=every_hood, needs=(fitting_listings, listing), cites=("hood-listing",), check=check,
+    over=every_hood, when=is_told_or_due, needs=(fitting_listings, listing), cites=("hood-listing",), check=check,
     nothing="the design has no hood", answers=("B15",),
 )  # fmt: skip

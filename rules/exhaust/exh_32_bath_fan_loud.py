@@ -7,7 +7,7 @@ The usual cause is the builder's least expensive fan. Choose a quiet one, or a r
 attic, and see that its duct is large enough: a throttled fan is louder than its rating.
 """
 
-from checker.case import Case, Missing, path_of, quantity
+from checker.case import Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Fan
 from checker.quantities.exhaust_end import bath_fans, takes_out
 from checker.rule import Finding, Meets, Num, Rule
@@ -29,7 +29,14 @@ def loudest(case: Case, fan: Fan) -> float:
     known = [float(sound) for sound in sounds if sound is not None]
     if not known:
         raise Missing(*(path_of(each, "sound") for each in fan.settings.values()))
-    return max(known)
+    loudest = max(known)
+    try:
+        by_standard = float(case.limit("local-fan-sound-standard"))
+    except (Missing, NotApplicable):
+        return loudest
+    if min(known) > by_standard:
+        raise NotApplicable("it is louder than the ventilation standard allows, which another rule says")
+    return loudest
 
 
 def check(fan: Fan, loudest: float, quiet: float) -> Meets | Finding:

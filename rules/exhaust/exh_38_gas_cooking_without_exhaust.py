@@ -14,6 +14,7 @@ from checker.quantities.kitchen_air import gas_kitchens
 from checker.quantities.local_exhaust import local_exhaust
 from checker.rule import Finding, Meets, Num, Rule
 
+
 @quantity()
 def exhausted(case: Case, room: Room) -> bool:
     """Whether anything takes air from the kitchen to outdoors."""

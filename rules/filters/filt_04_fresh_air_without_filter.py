@@ -10,13 +10,14 @@ count its pressure drop when choosing the fan.
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
 from checker.quantities.filters import filters_serving, unassigned
+from checker.quantities.make_up_air import is_make_up_fan
 from checker.rule import Finding, Meets, Rule
 
 
 def supply_fans(case: Case) -> list[Fan]:
     """Fans that bring in outdoor air for people."""
     fans = [fan for fan in case.design.fans.values() if fan.role == "supply" and not fan.for_cooling_only]
-    return [fan for fan in fans if fan.whole_house is not False]
+    return [fan for fan in fans if fan.whole_house is not False and not is_make_up_fan(case, fan)]
 
 
 @quantity()

@@ -2,7 +2,8 @@
 
 Ducts, grilles and the filter share what the blower can push against. Small ducted units offer 0.1 to 0.2 in w.c.
 in all, and a filter takes about twice its clean drop before it is changed. What a dense 1 in filter takes, the
-rooms do not get.
+rooms do not get. Where ducts and filter together already ask for more than the blower offers, one comment says so for
+both.
 
 The usual cause is a fine filter in a small grille. More face helps most: twice the face takes well under half the
 drop. A deeper filter or a coarser one helps too, and so does a setting or unit with more static pressure.
@@ -19,6 +20,7 @@ from checker.quantities.duct_flow import fastest
 from checker.quantities.duct_graph import Mover
 from checker.quantities.filter_drops import Drop, clean_drop
 from checker.quantities.filters import known_face, mover_flow, movers_served
+from checker.quantities.static_budget import is_in_budget_above
 from checker.quantities.static_offer import Offer, offer
 from checker.rule import Finding, Meets, Num, Rule
 from checker.units import show
@@ -42,6 +44,11 @@ def loaded_mover(case: Case, filter_: Filter) -> Mover:
         if isinstance(mover, Fan) and mover.role != "recovery":
             return mover
     raise NotApplicable("its drop is counted in the rating of what moves the air")
+
+
+def leaves_it_to_the_budget(case: Case, filter_: Filter) -> bool:
+    """The ducts and the filter together surely take more than is offered, which is judged as a whole."""
+    return not is_in_budget_above(case, loaded_mover(case, filter_))
 
 
 @quantity()
@@ -85,6 +92,6 @@ def check(filter_: Filter, found: Load, share: float) -> Meets | Finding:
 
 RULE = Rule(
     code="FILT-08", name="filter-takes-the-static", severity="caution", since="0.1",
-    over=each.filter, needs=(load,), limits=("filter-share-of-static",), check=check,
+    over=each.filter, when=leaves_it_to_the_budget, needs=(load,), limits=("filter-share-of-static",), check=check,
     nothing="no filter is named", answers=("G04",),
 )  # fmt: skip

@@ -13,9 +13,9 @@ from checker.design.filters import Filter
 from checker.rule import Finding, Meets, Rule
 
 
-def has_a_drop(case: Case, filter_: Filter) -> bool:
-    """No pressure drop is stated for it."""
-    return case.maybe(filter_, "drop_clean") is not None or case.maybe(filter_, "drop_final") is not None
+def has_both_drops(case: Case, filter_: Filter) -> bool:
+    """Its clean and its final pressure drop are not both stated."""
+    return case.maybe(filter_, "drop_clean") is not None and case.maybe(filter_, "drop_final") is not None
 
 
 def check(filter_: Filter, clean: float, final: float) -> Meets | Finding:
@@ -31,6 +31,6 @@ def check(filter_: Filter, clean: float, final: float) -> Meets | Finding:
 
 RULE = Rule(
     code="FILT-13", name="final-drop-below-clean", severity="caution", since="0.1",
-    over=each.filter, when=has_a_drop, needs=(given("drop_clean"), given("drop_final")), cites=("filter-final-drop",),
+    over=each.filter, when=has_both_drops, needs=(given("drop_clean"), given("drop_final")), cites=("filter-final-drop",),
     check=check, nothing="no filter is named",
 )  # fmt: skip

@@ -9,6 +9,8 @@ recovery unit are close together by design, a combined terminal that is listed f
 """
 
 from checker.case import Case, quantity
+from checker.design.fans import Fan
+from checker.design.hoods import Hood
 from checker.design.openings import Opening
 from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled
 from checker.quantities.opening_kinds import ROOM_EXHAUSTS, is_mechanical, known_intakes, unplaced_exhausts
@@ -26,11 +28,8 @@ def unseen_exhausts(case: Case, intake: Opening) -> list[str]:
     """Paths that would place exhausts that no opening shows, unless the nearest of all is stated."""
     if "exhaust" in intake.clear_of:
         return []
-    led_out = {
-        f"{device.path}.to"
-        for device in (*case.design.fans.values(), *case.design.hoods.values())
-        if device.to
-    }
+    devices: list[Fan | Hood] = [*case.design.fans.values(), *case.design.hoods.values()]
+    led_out = {f"{device.path}.to" for device in devices if device.to}
     nearest = asked_for(case, intake, "exhaust")
     return list(dict.fromkeys(nearest if path in led_out else path for path in unplaced_exhausts(case)))
 

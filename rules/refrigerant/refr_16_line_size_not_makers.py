@@ -7,6 +7,8 @@ Usual cause: an old line set is kept for a new unit. Take the sizes from the ins
 copper, not of the insulation.
 """
 
+from typing import NamedTuple
+
 from checker.case import Case, quantity
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines
@@ -15,35 +17,45 @@ from checker.rule import Finding, Meets, Num, Rule
 SIDES = ("liquid", "suction")
 
 
+class Misfit(NamedTuple):
+    """A line whose size is none of the maker's: which, its size and the nearest allowed one, m."""
+
+    side: str
+    size: float
+    allowed: float
+
+
 def maker_lists_sizes(case: Case, line: RefrigerantLine) -> bool:
     """The sizes that its maker allows are not stated."""
     return line.by_maker is not None and any(getattr(line.by_maker, side) for side in SIDES)
 
 
 @quantity()
-def sizes(case: Case, line: RefrigerantLine) -> dict[str, float]:
-    """Outside diameters of those lines whose sizes the maker lists, m."""
+def misfit(case: Case, line: RefrigerantLine) -> Misfit | None:
+    """The first line whose size is none of the maker's, None where all are."""
     asked = [side for side in SIDES if getattr(line.by_maker, side)]
-    return dict(zip(asked, case.all(line, *asked), strict=True))
+    tolerance = float(case.limit("line-size-tolerance"))
+    for side, size in zip(asked, case.all(line, *asked), strict=True):
+        allowed = min(getattr(line.by_maker, side), key=lambda each: abs(each - size))
+        if abs(size - allowed) > tolerance * (1.0 + 1e-9):
+            return Misfit(side, size, allowed)
+    return None
 
 
-def check(line: RefrigerantLine, found: dict[str, float], tolerance: float) -> Meets | Finding:
+def check(line: RefrigerantLine, found: Misfit | None) -> Meets | Finding:
     """Each size must be one of the maker's."""
-    for side, size in found.items():
-        allowed: list[float] = getattr(line.by_maker, side)
-        if all(abs(size - each) > tolerance for each in allowed):
-            nearest = min(allowed, key=lambda each: abs(each - size))
-            return Finding(
-                f"the {side} line of {line.name} is {{size}}, where its maker wants {{allowed}}",
-                at=side,
-                help=f"use a {side} line of {{allowed}}, or the reducer that the maker provides",
-                numbers={"size": Num(size, "diameter"), "allowed": Num(nearest, "diameter")},
-            )
-    return Meets()
+    if found is None:
+        return Meets()
+    return Finding(
+        f"the {found.side} line of {line.name} is {{size}}, where its maker wants {{allowed}}",
+        at=found.side,
+        help=f"use a {found.side} line of {{allowed}}, or the reducer that the maker provides",
+        numbers={"size": Num(found.size, "length"), "allowed": Num(found.allowed, "length")},
+    )
 
 
 RULE = Rule(
     code="REFR-16", name="line-size-not-makers", severity="correction", since="0.1",
-    over=drawn_lines, when=maker_lists_sizes, needs=(sizes,), cites=("lines-by-maker",),
-    limits=("line-size-tolerance",), check=check, nothing="no refrigerant line is drawn", answers=("I20",),
+    over=drawn_lines, when=maker_lists_sizes, needs=(misfit,),
+    cites=("lines-by-maker", "line-size-tolerance"), check=check, nothing="no refrigerant line is drawn", answers=("I20",),
 )  # fmt: skip

@@ -37,7 +37,7 @@ def relies_on_it(case: Case, design: Design) -> bool:
 
 
 def check(
-    _design: Design, provided: float, full: float, supply: float, exhaust: float, lacking: list[str],
+    design: Design, provided: float, full: float, supply: float, exhaust: float, lacking: list[str],
     part: Running, factor: float, tolerance: float,
 ) -> Meets | Finding:  # fmt: skip
     """Both conditions: balance, and ducts to all bedrooms and a living space."""
@@ -51,7 +51,7 @@ def check(
         return Meets()
     return Finding(
         "{provided_rate} is below the full {code_rate}, and the reduction does not hold: " + "; ".join(wrong),
-        at=part.path,
+        at=f"rooms.{lacking[0]}" if lacking and lacking[0] in design.rooms else part.path,
         help="duct outdoor air to these rooms and balance the two sides, or provide the full {code_rate}",
         numbers=numbers,
     )
