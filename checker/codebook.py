@@ -36,10 +36,17 @@ class Amendment(NamedTuple):
 
 
 class Codebook:
-    """The codebook as one design sees it: its code edition, its standard's edition, its amendments."""
+    """The codebook as one design sees it: its code edition, its standard's edition, its amendments.
+
+    `criteria` are the design criteria that the jurisdiction states, in SI, by key.
+    """
 
     def __init__(
-        self, edition: str | None, standard: str | None, amendments: Mapping[str, Amendment] | None = None
+        self,
+        edition: str | None,
+        standard: str | None,
+        amendments: Mapping[str, Amendment] | None = None,
+        criteria: Mapping[str, Any] | None = None,
     ) -> None:
         from checker.codebook_table import ENTRIES
 
@@ -47,13 +54,11 @@ class Codebook:
         self.edition = edition
         self.standard = standard
         self.amendments = dict(amendments or {})
+        self.criteria = dict(criteria or {})
         self.parsed: dict[str, Any] = {}
 
     def entry(self, key: str) -> Entry:
         """The requirement of a key, in our words. Raises KeyError for a key nobody wrote (our fault)."""
-        if key not in self.entries and key in self.amendments:
-            added = self.amendments[key]
-            return Entry(added.says, "text", added.limit, added.section, "code", "amendments file")
         return self.entries[key]
 
     def limit(self, key: str) -> Any:

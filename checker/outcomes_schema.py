@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from checker.amendments import FORMAT
+from checker.amendments import CRITERIA, FORMAT
 from checker.codebook import EDITIONS, STANDARDS, Entry
 from checker.design.schema import DIALECT
 from checker.dimensions import DIMENSIONS
@@ -112,6 +112,14 @@ def amendments_schema(entries: dict[str, Entry]) -> dict[str, Any]:
                 "properties": {key: amendment(entry) for key, entry in sorted(entries.items())},
                 "additionalProperties": False,
             },
+            "design_criteria": said(
+                {
+                    "type": "object",
+                    "properties": {key: criterion(of) for key, of in CRITERIA.items()},
+                    "additionalProperties": False,
+                },
+                "design criteria of the jurisdiction, which designs are held against",
+            ),
         },
         "required": ["amendments_format"],
         "additionalProperties": False,
@@ -121,6 +129,11 @@ def amendments_schema(entries: dict[str, Entry]) -> dict[str, Any]:
             "says": said(TEXT, "the changed requirement in words"),
         },
     }
+
+
+def criterion(of: str) -> dict[str, Any]:
+    """The schema of one design criterion."""
+    return said(TEXT, f"such as `{DIMENSIONS[of].example}`") if of in DIMENSIONS else TEXT
 
 
 def amendment(entry: Entry) -> dict[str, Any]:

@@ -38,12 +38,13 @@ def check_reading(reading: Reading, rules: Iterable[Rule], today: str, tracing: 
         from checker.design.cross_check import unsaid
 
         faults += unsaid(reading, faults)
-    amendments, more = read_amendments(reading, project.amendments if project is not None else [])
-    faults += more
+    amended = read_amendments(reading, project.amendments if project is not None else [])
+    faults += amended.faults
     book = Codebook(
         project.code if project is not None else None,
         project.ventilation_standard if project is not None else None,
-        amendments,
+        amended.requirements,
+        amended.criteria,
     )
     case = Case(built.design, book, tracing)
     judged = judge(case, rules)

@@ -29,14 +29,18 @@ DuctMaterial = Annotated[
     Choice(
         "galvanized steel", "stainless steel", "copper", "aluminum", "rigid plastic", "flexible", "semi-rigid aluminum",
         "duct board", "lined steel", "pvc", "gypsum", "framing cavity", "concrete", "unknown metal",
-        galvanized_steel="galvanized | galv | galvanised | galvanised steel | sheet metal | steel | spiral | smooth metal | rigid metal | metal",
-        flexible="flex | flex duct | flexible duct | insulated flex | plastic flex",
+        galvanized_steel="galvanized | galv | galvanised | galvanised steel | sheet metal | steel | spiral"
+        " | galvanized sheet metal",
+        flexible="flex | flex duct | flexible duct | insulated flex | plastic flex | insulated flexible duct | wire flex",
         semi_rigid_aluminum="foil flex | flexible metal | flexible aluminum | aluminum flex | semi-rigid",
         rigid_plastic="plastic | hdpe | pe | polyethylene",
-        duct_board="fiberglass duct board | fibrous glass | ductboard", pvc="schedule 40 pvc",
-        framing_cavity="stud cavity | joist cavity | panned joist | panned | building cavity",
-        aluminum="aluminium | smooth aluminum", stainless_steel="stainless",
-        lined_steel="lined duct", unknown_metal="smooth",
+        duct_board="fiberglass duct board | fibrous glass | ductboard | fiberglass board",
+        pvc="schedule 40 pvc | sch 40 pvc", gypsum="drywall | gypsum board",
+        framing_cavity="stud cavity | joist cavity | panned joist | panned | building cavity | stud bay | joist bay",
+        aluminum="aluminium | smooth aluminum | rigid aluminum | rigid aluminium",
+        stainless_steel="stainless | smooth stainless",
+        lined_steel="lined duct | lined sheet metal | lined",
+        unknown_metal="smooth | metal | smooth metal | rigid metal | rigid smooth metal | hard pipe",
     ),
 ]  # fmt: skip
 Piece = Annotated[
@@ -45,22 +49,26 @@ Piece = Annotated[
         "elbow-90", "elbow-45", "elbow-30", "elbow-180", "elbow-90-mitered", "flat-elbow-90", "tee-branch", "tee-through",
         "wye-branch", "takeoff-45", "takeoff-90", "boot", "boot-90", "reducer", "expansion", "offset", "damper",
         "backdraft-damper", "wall-cap", "roof-cap", "louver", "entry", "exit", "silencer",
-        elbow_90="elbow | 90 | 90s | 90 elbow | ell | elbows 90 | 90 degree elbow | elbows",
+        elbow_90="elbow | 90 | 90s | 90 elbow | ell | elbows 90 | 90 degree elbow | elbows | 90deg",
         elbow_45="45 | 45s | 45 elbow | 45 degree elbow | elbows 45", elbow_30="30 | 30 elbow",
         elbow_180="180 | u bend | return bend | 180 turn", wall_cap="wall hood | cap | wall terminal",
         roof_cap="roof jack | roof terminal", tee_branch="tee", tee_through="tee straight", wye_branch="wye | y branch",
-        takeoff_45="45 takeoff", takeoff_90="90 takeoff | takeoff | straight takeoff", boot="register boot | straight boot",
-        boot_90="elbow boot | 90 boot", reducer="transition | contraction", damper="balancing damper | volume damper",
-        expansion="enlargement", elbow_90_mitered="mitered elbow | square elbow | mitred elbow",
-        silencer="sound attenuator",
+        takeoff_45="45 takeoff", takeoff_90="90 takeoff | takeoff | straight takeoff | take off | collar | "
+        "starting collar", boot="register boot | straight boot | ceiling boot | end boot",
+        boot_90="elbow boot | 90 boot", reducer="transition | contraction", damper="balancing damper | volume damper | manual damper",
+        expansion="enlargement | increaser", elbow_90_mitered="mitered elbow | square elbow | mitred elbow",
+        silencer="sound attenuator | muffler | sound trap", backdraft_damper="bdd | check damper",
     ),
 ]  # fmt: skip
 PLACES = Choice(
     "outdoors", "conditioned", "attic", "crawl space", "garage", "basement", "exterior wall", "chase", "roof", "soffit",
     "underground", "slab", "floor over unconditioned",
-    outdoors="outside | exterior", conditioned="inside | conditioned space | indoors | interior | inside envelope",
-    crawl_space="crawl | crawlspace", exterior_wall="outside wall", attic="vented attic | unconditioned attic",
-    chase="shaft", underground="buried", garage="attached garage", soffit="interior soffit",
+    outdoors="outside | exterior", conditioned="inside | conditioned space | indoors | interior | inside envelope | "
+    "inside conditioned space | within conditioned space | conditioned attic | conditioned basement | "
+    "conditioned crawl space | interior chase | interior wall | dropped ceiling | between floors",
+    crawl_space="crawl | crawlspace | vented crawl space | vented crawlspace", exterior_wall="outside wall", attic="vented attic | unconditioned attic",
+    chase="shaft", underground="buried | below grade", garage="attached garage", soffit="interior soffit | dropped soffit",
+    slab="in slab | under slab", basement="unfinished basement", roof="on roof",
 )  # fmt: skip
 Where = Annotated[str, Reference("rooms", words=PLACES)]
 Turn = Annotated[

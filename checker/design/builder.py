@@ -119,6 +119,8 @@ class Builder:
     def scalar(self, shape: Shape, value: object, path: str) -> Any:
         """Read a scalar by its kind; the reasons for refusing it become faults."""
         assert shape.kind is not None
+        if isinstance(value, list) and len(value) == 1:
+            value = value[0]
         if isinstance(value, (dict, list)):
             self.fault("FILE-21", path, f"a {'map' if isinstance(value, dict) else 'list'} stands where "
                        f"{words_of(shape.kind)} is wanted", "write one value")  # fmt: skip
@@ -137,7 +139,9 @@ class Builder:
         """Build a map of named things."""
         assert shape.of is not None
         if not isinstance(value, dict):
+            shown = show(value) if isinstance(value, (str, int, float)) else "..."
             self.fault("FILE-21", path, f"`{show(value)}` stands where things keyed by name are wanted",
+                       f"give it a name, such as `{{high: {shown}}}`" if path.endswith(".settings") else
                        "write `name: ...` below it, or `none`")  # fmt: skip
             self.tbd.add(path)
             return None
@@ -205,14 +209,10 @@ class Builder:
                        "write the number without a comma, such as `2000 ft2`", at_key=True)  # fmt: skip
             return
         from checker.design.nearest import nearest
+        from checker.design.other_words import known_as
 
-        self.fault(
-            "FILE-20",
-            path,
-            f"{where} has no key `{key}`",
-            nearest(key, list(fields_of(section)), "keys"),
-            at_key=True,
-        )
+        remedy = known_as(section, key) or nearest(key, list(fields_of(section)), "keys")
+        self.fault("FILE-20", path, f"{where} has no key `{key}`", remedy, at_key=True)
 
 
 def show(value: object) -> str:

@@ -32,11 +32,12 @@ OutletKind = Annotated[
     Choice(
         "supply register", "supply diffuser", "return grille", "filter grille", "exhaust grille", "outdoor air outlet",
         "transfer grille",
-        supply_register="register | supply | supply grille | floor register | supply outlet",
+        supply_register="register | supply | supply grille | floor register | supply outlet | wall register | ceiling register | "
+        "toe kick register | supply valve",
         supply_diffuser="diffuser | ceiling diffuser", return_grille="return | return air grille",
-        filter_grille="return filter grille", exhaust_grille="exhaust | extract grille",
+        filter_grille="return filter grille", exhaust_grille="exhaust | extract grille | extract | extract valve | exhaust valve | exhaust inlet",
         outdoor_air_outlet="fresh air outlet | fresh air grille | ventilation outlet",
-        transfer_grille="transfer",
+        transfer_grille="transfer | jumper duct | jump duct | jumper",
     ),
 ]  # fmt: skip
 Mounting = Annotated[
@@ -47,15 +48,15 @@ Mounting = Annotated[
         "high wall",
         "ceiling",
         "toe kick",
-        high_wall="wall | sidewall",
-        low_wall="baseboard",
+        high_wall="wall | sidewall | high sidewall",
+        low_wall="baseboard | low sidewall",
     ),
 ]
 TestStage = Annotated[
     str,
     Choice(
         "rough-in without air handler", "rough-in with air handler", "complete",
-        complete="post construction | finished | final", rough_in_with_air_handler="rough-in",
+        complete="post construction | finished | final | after construction", rough_in_with_air_handler="rough-in",
     ),
 ]  # fmt: skip
 

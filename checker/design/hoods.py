@@ -26,6 +26,7 @@ Fuel = Annotated[
     Choice(
         "electric", "gas", "propane", "oil", "wood", "pellet", "induction",
         gas="natural gas | ng | nat gas | dual fuel", propane="lp | lp gas | lpg | propane gas", electric="electricity | elec",
+        induction="induction cooktop | induction range",
         wood="solid fuel | firewood | cordwood", oil="fuel oil | heating oil", pellet="wood pellets",
     ),
 ]  # fmt: skip
@@ -33,7 +34,9 @@ HoodMount = Annotated[
     str,
     Choice(
         "wall", "island", "under cabinet", "over-the-range microwave", "downdraft", "ceiling",
-        over_the_range_microwave="microwave", under_cabinet="undercabinet", downdraft="down draft",
+        over_the_range_microwave="microwave | over the range | microwave hood | otr microwave | otr",
+        under_cabinet="undercabinet | under the cabinet", downdraft="down draft",
+        wall="wall mounted | wall mount | chimney | wall canopy", island="island mounted | island mount",
     ),
 ]  # fmt: skip
 
@@ -105,6 +108,7 @@ class Hood(Node):
 class Transition(Node):
     """The flexible connector behind the dryer."""
 
+    short = ("length",)
     length: Length | None = said("length", "5 ft")
     one_piece: Flag | None = said("whether it is a single length", True)
     concealed: Flag | None = said("whether any of it is hidden", False)
@@ -132,7 +136,8 @@ class Dryer(Node):
                 "vented",
                 "condensing",
                 "heat pump",
-                condensing="ductless | ventless",
+                vented="exhausted | ducted | conventional | standard",
+                condensing="ductless | ventless | condenser",
                 heat_pump="heat pump dryer",
             ),
         ]

@@ -26,25 +26,38 @@ OPENING_KINDS = Choice(
         "dryer exhaust", "combined intake and exhaust", "combustion vent", "direct vent", "chimney", "plumbing vent",
         "window", "door", "soffit vent", "attic vent", "gable vent", "ridge vent", "foundation vent", "gas meter",
         "gas regulator", "fixed window", "lot line", "street", "parking", "walkway", "outdoor unit", "radon vent", "other",
-        outdoor_air_intake="intake | fresh air intake | supply intake | air intake | outdoor air | hrv intake | erv intake | outside air"
+        outdoor_air_intake="intake | fresh air intake | supply intake | air intake | outdoor air | hrv intake"
+        " | erv intake | outside air"
         " | outside air intake | air inlet | fresh air inlet | fresh air | trickle vent | intake hood",
         make_up_air_intake="makeup air intake | make up air | makeup air",
         combustion_air_intake="combustion air",
-        exhaust="bath exhaust | exhaust outlet | fan exhaust | exhaust terminal | hrv exhaust | bathroom exhaust | stale air"
-        " | erv exhaust | bath fan exhaust | bath fan vent | bath vent | bath fan | exhaust vent | exhaust hood | exhaust cap"
+        exhaust="bath exhaust | exhaust outlet | fan exhaust | exhaust terminal | hrv exhaust"
+        " | bathroom exhaust | stale air"
+        " | erv exhaust | bath fan exhaust | bath fan vent | bath vent | bath fan | exhaust vent | exhaust hood"
+        " | exhaust cap"
         " | toilet exhaust | recovery exhaust | stale air exhaust",
-        kitchen_exhaust="range hood exhaust | hood exhaust | cooking exhaust | range hood | range hood vent | hood vent | kitchen vent",
+        kitchen_exhaust="range hood exhaust | hood exhaust | cooking exhaust | range hood | range hood vent"
+        " | hood vent | kitchen vent",
         dryer_exhaust="dryer vent | dryer | dryer terminal | dryer cap | clothes dryer exhaust | dryer outlet",
-        combined_intake_and_exhaust="combination terminal | combination hood | combined terminal | combined hood | combo hood | dual hood | concentric terminal",
-        combustion_vent="flue | appliance vent | b vent | gas vent | vent terminal | power vent | furnace vent | flue terminal"
+        combined_intake_and_exhaust="combination terminal | combination hood | combined terminal"
+        " | combined hood | combo hood | dual hood | concentric terminal",
+        combustion_vent="flue | appliance vent | b vent | gas vent | vent terminal | power vent | furnace vent"
+        " | flue terminal"
         " | furnace flue | water heater vent | water heater flue | boiler flue | boiler vent",
         direct_vent="sealed vent | direct vent terminal | concentric vent",
-        plumbing_vent="vent stack | plumbing stack | vtr | sewer vent | soil stack | vent through roof | plumbing vent stack | soil vent",
-        window="operable window | openable window | windows | casement | skylight | roof window | egress window", fixed_window="picture window",
-        door="exterior door | doors | sliding door | patio door | entry door | garage door", soffit_vent="eave vent | soffit | soffit vents",
+        plumbing_vent="vent stack | plumbing stack | vtr | sewer vent | soil stack | vent through roof"
+        " | plumbing vent stack | soil vent",
+        window="operable window | openable window | windows | casement | skylight | roof window | egress window",
+        fixed_window="picture window",
+        door="exterior door | doors | sliding door | patio door | entry door | garage door",
+        soffit_vent="eave vent | soffit | soffit vents",
         foundation_vent="crawl space vent | crawl vent | crawlspace vent", gable_vent="gable louver",
-        gas_meter="meter", gas_regulator="regulator | gas regulator vent", lot_line="property line | boundary | property boundary",
-        street="alley | road | driveway | loading dock", parking="parking lot | carport", walkway="sidewalk | path | deck | walk | patio | porch",
+        gas_meter="meter",
+        gas_regulator="regulator | gas regulator vent",
+        lot_line="property line | boundary | property boundary",
+        street="alley | road | driveway | loading dock",
+        parking="parking lot | carport",
+        walkway="sidewalk | path | deck | walk | patio | porch",
         outdoor_unit="heat pump | condenser | condensing unit | air conditioner",
 )  # fmt: skip
 OpeningKind = Annotated[str, OPENING_KINDS]
@@ -53,7 +66,9 @@ DamperKind = Annotated[
     str,
     Choice(
         "gravity", "powered", "none",
-        gravity="backdraft | backdraft damper | gravity damper | spring loaded | barometric | spring | flap | gravity backdraft", powered="motorized | motorised | automatic | motor",
+        gravity="backdraft | backdraft damper | gravity damper | spring loaded | barometric | spring | flap"
+        " | gravity backdraft",
+        powered="motorized | motorised | automatic | motor",
     ),
 ]  # fmt: skip
 Face = Annotated[str, Choice("wall", "roof", "soffit", "gable", "foundation", "ground", gable="gable wall")]

@@ -86,6 +86,7 @@ class MeasuredRoom(Node):
 class Room(Node):
     """A room or space, by its use."""
 
+    short = ("use",)
     use: RoomUse | None = said("what the room is for", "bedroom")
     floor_area: Area | None = said("floor area", "140 ft2")
     ceiling_height: Length | None = said("ceiling height", "8 ft")

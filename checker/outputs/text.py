@@ -51,6 +51,7 @@ def comments(checked: Checked, system: str, ink: Ink) -> list[str]:
     area = ""
     source = checked.reading.text.split("\n")
     faults = 0
+    told: dict[str, tuple[int, str]] = {}
     for outcome in checked.outcomes:
         if outcome.outcome == "rule-failed":
             lines += [position(checked, outcome) + f"fault of airtally: {clean(outcome.message)} {tag(outcome)}", ""]
@@ -63,7 +64,7 @@ def comments(checked: Checked, system: str, ink: Ink) -> list[str]:
             lines += unshown(faults, area, outcome.rule.area)
             area = outcome.rule.area
             lines += [ink(f"== {AREAS[area]} ==", "head"), ""]
-        lines += comment(checked, outcome, source, system, ink)
+        lines += comment(checked, outcome, source, system, ink, told)
     return lines + unshown(faults, area, "")
 
 
@@ -75,17 +76,22 @@ def unshown(faults: int, area: str, next_area: str) -> list[str]:
     return [f"and {more} of the file; `--format json` lists them", ""]
 
 
-def comment(checked: Checked, outcome: Outcome, source: list[str], system: str, ink: Ink) -> list[str]:
-    """One numbered comment."""
+def comment(
+    checked: Checked, outcome: Outcome, source: list[str], system: str, ink: Ink, told: dict[str, tuple[int, str]]
+) -> list[str]:
+    """One numbered comment; a rule's help and section are not told again where they would be the same."""
     severity = outcome.rule.severity
     message = clean(filled(outcome.message, outcome.numbers, system))
     lines = [ink(f"Comment {outcome.number}", "head") + (f"  {clean(outcome.path)}" if outcome.path else "")]
     lines.append(f"{position(checked, outcome)}{ink(severity, severity)}: {message} {tag(outcome)}")
     lines += excerpt(outcome, source, ink)
-    if outcome.help:
-        lines += wrapped(filled(outcome.help, outcome.numbers, system), "    to change: ")
+    help = filled(outcome.help, outcome.numbers, system)
+    first, first_help = told.setdefault(outcome.rule.code, (outcome.number, help))
+    again = first != outcome.number
+    if help and not (again and help == first_help):
+        lines += wrapped(help, "    to change: ")
     if outcome.rule.area != "FILE":
-        see = f"{outcome.cites or 'common practice'}; {DEFERS}"
+        see = f"as for comment {first}" if again else f"{outcome.cites or 'common practice'}; {DEFERS}"
         lines += [ink(line, "quiet") for line in wrapped(see, "    see: ")]
     lines.append("")
     return lines

@@ -151,9 +151,13 @@ def methods(case: Case, drain: CondensateDrain) -> frozenset[str]:
         words.add("overflow drain")
     if switched and "pan with switch" not in words:
         words.add("switch")
+    none = case.design.stated_none
+    if words == {"pan"}:
+        open_ends = [path_of(drain, field) for field in ("overflow_drain", "switch")]
+        if not all(path in none for path in open_ends):
+            raise Missing(*(path for path in open_ends if path not in none))
     if not words:
         denied = [path_of(drain, field) for field in ("secondary", "pan", "overflow_drain", "switch")]
-        none = case.design.stated_none
         if denied[0] not in none and not all(path in none for path in denied[1:]):
             raise Missing(denied[0])
     return frozenset(words)
@@ -230,6 +234,8 @@ def trap(case: Case, drain: CondensateDrain) -> Trap | None:
     drawn = case.get(drain, "trap")
     if drawn is None:
         return None
+    if case.maybe(drawn, "waterless"):
+        raise NotApplicable("a trap without water goes by its listing")
     depth, drop = case.get(drawn, "depth"), case.maybe(drawn, "drop")
     maker = drain.by_maker
     if maker is not None and maker.trap_depth is not None:

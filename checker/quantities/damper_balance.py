@@ -48,7 +48,10 @@ def balance(
         is_less = spare(share) <= 0.0
         if not is_less:
             share = bracketed_root(spare, share, most, SHARE_TOLERANCE, "balance of the dampers")
-    takes = takes_at(network, wanted, share, worst)
+    try:
+        takes = takes_at(network, wanted, share, worst)
+    except CannotJudge:  # leakage inward leaves the fan less than its curve shows
+        return Balance(share, {}, next(iter(wanted)), is_less)
     critical = min(takes, key=lambda key: takes[key])
     return Balance(share, {key: max(value - takes[critical], 0.0) for key, value in takes.items()}, critical, is_less)
 
@@ -76,3 +79,19 @@ def takes_at(
 def free_joint(terminal: Passage) -> str:
     """The joint at which a terminal leaves the ducts."""
     return terminal.end if terminal.start in HELD else terminal.start
+
+
+def way_to(network: DuctNetwork, terminal: Passage) -> list[Passage]:
+    """The passages from the mover to a terminal, by the smallest number of joints."""
+    centre = network.centre
+    first = centre.start if centre.outgoing else centre.end
+    ways: dict[str, list[Passage]] = {first: []}
+    waiting = [first]
+    while waiting:
+        joint = waiting.pop(0)
+        for each in network.passages:
+            for one, other in ((each.start, each.end), (each.end, each.start)):
+                if one == joint and other not in ways and other not in HELD and each.kind != "mover":
+                    ways[other] = [*ways[joint], each]
+                    waiting.append(other)
+    return [*ways.get(free_joint(terminal), []), terminal]

@@ -17,7 +17,10 @@ RATING_TEMPERATURE = 281.4833333333333
 
 
 class Balance(NamedTuple):
-    """The highest outdoor temperature at which capacity and load are equal; None where one always exceeds."""
+    """The highest outdoor temperature at which capacity and load are equal; None where one always exceeds.
+
+    `short_at_design`: whether the heat pump alone falls short at the design temperature, or at its coldest point.
+    """
 
     temperature: float | None
     short_at_design: bool
@@ -115,13 +118,10 @@ def heat_at_design(case: Case, unit: Equipment) -> float:
         )
         fuel = unit.backup is not None and unit.backup.kind == "fuel"
         return max(compressor, backup) if fuel else compressor + backup
-    routes = [
-        lambda: float(case.get(heating_of(unit), "at_design")),
-        lambda: float(case.get(heating_of(unit), "rated")),
-    ]
-    if unit.kind == "electric heat" and unit.power is not None:
-        routes.append(lambda: float(case.get(unit, "power")))
-    return float(either(*routes))
+    heating = heating_of(unit)
+    if unit.kind == "electric heat" and unit.heating is None:
+        return either(lambda: float(case.get(unit, "power")), lambda: float(case.get(heating, "rated")))
+    return float(case.get(heating, "rated" if heating.at_design is None else "at_design"))
 
 
 @quantity("heat_rate", "sum over the units that share the rooms")
@@ -169,5 +169,6 @@ def balance(case: Case, group: Group) -> Balance:
     line = group_line(case, group)
     points = table_of(case, pumps[0])
     found = balance_points(points, line)
-    short = capacity_at(points, line.design) < line.load
+    coldest = max(line.design, min(each.temperature for each in points))
+    short = capacity_at(points, coldest) < line.at(coldest)
     return Balance(found[-1] if found else None, short)

@@ -9,7 +9,7 @@ from checker.design.airway import Airway, Run
 from checker.design.equipment import Equipment
 from checker.design.fans import Curve, Fan
 from checker.quantities.circuits import Circuit, circuit_flow, ducted_circuits
-from checker.quantities.damper_balance import free_joint
+from checker.quantities.damper_balance import free_joint, way_to
 from checker.quantities.duct_flow import outlet_flow, run_flow
 from checker.quantities.duct_mesh import Passage
 from checker.quantities.duct_network import DuctNetwork, solve
@@ -19,13 +19,15 @@ from checker.quantities.static_budget import MARGIN, clean_budget
 from checker.quantities.static_offer import curve_of
 
 DEPENDS = "it depends on how the ducts are made and laid, within what is usual"
+NOT_PRINTED = "its ducts take it left of the stable, printed part of its curve, where nothing tells its airflow"
 NOTHING = 1e-6
 
 
 class Reach(NamedTuple):
     """What the outlet whose way takes most gets at best, m3/s, of its design, with dampers set to share the shortage.
 
-    `low` and `high` are the shares of the design with losses at best and at worst; `is_less` as in a balance.
+    `low` and `high` are the shares of the design with losses at best and at worst; `is_less` as in a balance; `asks`
+    are the keys that would bring them together.
     """
 
     system: str
@@ -34,6 +36,7 @@ class Reach(NamedTuple):
     low: float
     high: float
     is_less: bool
+    asks: tuple[str, ...]
 
     @property
     def reached(self) -> float:
@@ -53,9 +56,21 @@ def reach(case: Case, circuit: Circuit) -> Reach:
     if low is None or high is None:
         raise NotApplicable("no outlet to a room has a design airflow")
     if network.model.curve is None:
-        solved_system(case, circuit)  # raises where the pressure that it is known for is not enough
+        held_or_not_told(case, circuit)
     worst = next(each for each in network.terminals if each.key == low.critical)
-    return Reach(circuit.system.name if circuit.system is not None else circuit.name, worst.name, designs[worst.key] or 0.0, low.share, high.share, low.is_less)
+    asks = [item.ask for each in (*way_to(network, worst), network.centre) for item in network.items[each.key] if item.ask]
+    name = circuit.system.name if circuit.system is not None else circuit.name
+    return Reach(name, worst.name, designs[worst.key] or 0.0, low.share, high.share, low.is_less, tuple(dict.fromkeys(asks)))
+
+
+def held_or_not_told(case: Case, circuit: Circuit) -> None:
+    """Raise NotApplicable where a mover without a curve is not known to hold against what the ducts take."""
+    try:
+        solved = solved_system(case, circuit)
+    except CannotJudge:
+        solved = None
+    if solved is None or solved.high is None:
+        raise NotApplicable("no curve tells what comes where the ducts take more than its rated pressure")
 
 
 def terminal_flow(case: Case, terminal: Passage) -> float:

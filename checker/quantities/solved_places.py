@@ -8,7 +8,14 @@ from checker.quantities.circuits import Circuit, circuit_flow, ducted_circuits
 from checker.quantities.duct_mesh import HELD, OUTDOORS, Passage, every_mover
 from checker.quantities.duct_network import DuctNetwork, circuit_passages, solve, terminals_of
 from checker.quantities.duct_solved import network_of, solved_system
-from checker.quantities.solved_airflows import DEPENDS, NOTHING, is_damped, own_ducts, reaching_circuits, terminal_flow
+from checker.quantities.solved_airflows import (
+    DEPENDS,
+    NOTHING,
+    is_damped,
+    own_ducts,
+    reaching_circuits,
+    terminal_flow,
+)
 
 
 def shared_circuits(case: Case) -> list[Circuit]:

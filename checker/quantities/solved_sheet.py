@@ -5,8 +5,8 @@ from collections.abc import Sequence
 from checker.design.airway import Airway
 from checker.design.ducts import Outlet
 from checker.physics.air import STANDARD_DENSITY
-from checker.quantities.damper_balance import Balance, free_joint
-from checker.quantities.duct_mesh import HELD, Passage
+from checker.quantities.damper_balance import Balance, free_joint, way_to
+from checker.quantities.duct_mesh import Passage
 from checker.quantities.duct_network import Answer
 from checker.quantities.duct_solved import SolvedSystem
 from checker.sizes import Size, show_size
@@ -164,10 +164,10 @@ def outlet_rows(
 
 def way_lines(solved: SolvedSystem, answer: Answer, balance: Balance | None, system: str) -> list[str]:
     """The critical path, and what ideal dampers reach."""
-    if balance is None:
+    if balance is None or not balance.takes:
         return []
     terminal = next(each for each in solved.network.terminals if each.key == balance.critical)
-    way = way_to(solved, terminal)
+    way = way_to(solved.network, terminal)
     steps = [f"{each.name} {show(sum(answer.losses[each.key].values()), 'pressure', system)}" for each in way]
     lines = ["", *folded("  critical path: ", steps)]
     less = "less than " if balance.is_less else ""
@@ -190,19 +190,3 @@ def folded(head: str, steps: list[str], columns: int = COLUMNS) -> list[str]:
             line = " " * len(head)
         line += text
     return [*lines, line.rstrip()]
-
-
-def way_to(solved: SolvedSystem, terminal: Passage) -> list[Passage]:
-    """The passages from the mover to a terminal, by the shortest count of joints."""
-    centre = solved.network.centre
-    first = centre.start if centre.outgoing else centre.end
-    ways: dict[str, list[Passage]] = {first: []}
-    waiting = [first]
-    while waiting:
-        joint = waiting.pop(0)
-        for each in solved.network.passages:
-            for one, other in ((each.start, each.end), (each.end, each.start)):
-                if one == joint and other not in ways and other not in HELD and each.kind != "mover":
-                    ways[other] = [*ways[joint], each]
-                    waiting.append(other)
-    return [*ways.get(free_joint(terminal), []), terminal]

@@ -5,7 +5,6 @@ from functools import partial
 
 from checker.case import CannotJudge, Case, Missing, either, gather, quantity
 from checker.design.rooms import Room
-from checker.quantities.equipment import Group
 from checker.quantities.declared_loads import (
     block_cooling_latent,
     block_cooling_sensible,
@@ -13,6 +12,7 @@ from checker.quantities.declared_loads import (
     room_cooling_sensible,
     room_heating_load,
 )
+from checker.quantities.equipment import Group
 
 
 def sum_of_rooms(case: Case, group: Group, load: Callable[[Case, Room], float]) -> float:

@@ -56,7 +56,7 @@ def is_sure(case: Case, device: Fan | Hood) -> bool:
 def parts_of(case: Case, device: Fan | Hood) -> list[Running]:
     """The setting at which a device ventilates, if it does. Raises Missing where that is left open."""
     sure = is_sure(case, device)
-    if sure and not device.settings:
+    if not device.settings and (sure or path_of(device, "settings") in case.design.tbd):
         raise Missing(path_of(device, "settings"))
     ways = {name: way_of_running(case, device.settings[name]) for name in sorted(device.settings)}
     named = [name for way in ("continuous", "cycles") for name in ways if ways[name] == way][:1]

@@ -29,7 +29,7 @@ def check(
     so = ""
     if heavy is not None:
         numbers |= {"filter": Num(heavy.name), "filter_drop": Num(heavy.low, "pressure")}
-        so = "; {filter} alone takes {filter_drop}"
+        so = "; {filter_drop} of that is taken by {filter}"
     if moved is not None:
         so += "; on its curve it moves {moved} at best"
     return Finding(

@@ -8,10 +8,10 @@ Where the fan offers too little static pressure this tells what arrives. Enlarge
 named first: its damper is the one that stands open while the others are closed down.
 """
 
-from checker.case import CannotJudge
+from checker.case import CannotJudge, Missing
 from checker.quantities.circuits import Circuit
 from checker.quantities.duct_solved import SolvedSystem, solved_if_any
-from checker.quantities.solved_airflows import DEPENDS, Reach, reach, reaching_circuits
+from checker.quantities.solved_airflows import DEPENDS, NOT_PRINTED, Reach, reach, reaching_circuits
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -33,8 +33,10 @@ def check(_circuit: Circuit, found: Reach, _solved: SolvedSystem | None, limit: 
             help="enlarge or shorten the way to {outlet}, or choose a fan with more static pressure",
             numbers=numbers,
         )  # fmt: skip
-    if found.is_less or found.high < least:
-        raise CannotJudge(DEPENDS)
+    if found.is_less:
+        raise CannotJudge(NOT_PRINTED)
+    if found.high < least:
+        raise Missing(*found.asks) if found.asks else CannotJudge(DEPENDS)
     return Meets(numbers)
 
 

@@ -10,7 +10,13 @@ larger, with fewer elbows; or give it a fan of its own.
 
 from checker.case import CannotJudge
 from checker.quantities.solved_airflows import DEPENDS
-from checker.quantities.solved_places import Drawn, OutdoorAir, drawn_outdoor_air, outdoor_air_ducts, outdoor_airflow
+from checker.quantities.solved_places import (
+    Drawn,
+    OutdoorAir,
+    drawn_outdoor_air,
+    outdoor_air_ducts,
+    outdoor_airflow,
+)
 from checker.rule import Finding, Meets, Num, Rule
 
 

@@ -9,7 +9,14 @@ than the one named.
 
 from checker.case import CannotJudge
 from checker.quantities.circuits import Circuit, at_setting
-from checker.quantities.solved_airflows import DEPENDS, Moved, cooling_circuits, moved, rated_cooling
+from checker.quantities.solved_airflows import (
+    DEPENDS,
+    NOT_PRINTED,
+    Moved,
+    cooling_circuits,
+    moved,
+    rated_cooling,
+)
 from checker.rule import Finding, Meets, Num, Rule
 
 TON = 3516.8528420667
@@ -31,6 +38,8 @@ def check(circuit: Circuit, found: Moved, cooling: float, each: float) -> Meets 
             help="enlarge what takes most of the static pressure until {least} comes",
             numbers=numbers,
         )
+    if found.is_less:
+        raise CannotJudge(NOT_PRINTED)
     if found.high < least * (1.0 - 1e-9):
         raise CannotJudge(DEPENDS)
     return Meets(numbers)

@@ -9,7 +9,7 @@ air harms none of those surfaces. Raise the outdoor air, or state the humidity t
 """
 
 from checker import each
-from checker.case import Case, given, quantity
+from checker.case import Case, NotApplicable, given, quantity
 from checker.design.house import House
 from checker.quantities.moist_air import has_frost, people
 from checker.quantities.moisture_balance import humidity_against, outdoor_air
@@ -23,10 +23,16 @@ def is_assumed(case: Case, house: House) -> bool:
 
 @quantity("relative_humidity")
 def kept_humidity(case: Case, house: House) -> float:
-    """Winter humidity that the ventilation leaves, for the comparison with the one that is assumed."""
+    """Winter humidity that the ventilation leaves, against the one that is assumed.
+
+    Raises NotApplicable where the air is too damp altogether.
+    """
     assert house.indoor is not None
     assumed = float(case.get(house.indoor, "winter_humidity"))
-    return humidity_against(case, house, (assumed + float(case.limit("humidity-tolerance"))) * (1 + 1e-9))
+    kept = humidity_against(case, house, (assumed + float(case.limit("humidity-tolerance"))) * (1 + 1e-9))
+    if kept > float(case.limit("winter-humidity-most")) * (1 + 1e-9):
+        raise NotApplicable("the air is too damp altogether, of which another rule speaks")
+    return kept
 
 
 def check(

@@ -7,8 +7,9 @@ from typing import Any, NamedTuple
 
 from ruamel.yaml import YAML
 
+from checker.amendments import CRITERIA
 from checker.case import Case
-from checker.codebook import Codebook
+from checker.codebook import Codebook, converted
 from checker.design.build import build
 from checker.judge import judge_rule, modules, rules
 from checker.outputs.numbers import filled, text_of
@@ -70,17 +71,21 @@ def as_text(design: dict[str, Any]) -> str:
     return out.getvalue()
 
 
-def case_of(design: dict[str, Any], tracing: bool = False) -> tuple[Case, list[Any]]:
-    """The case of a design, and the faults of its file."""
+def case_of(
+    design: dict[str, Any], tracing: bool = False, criteria: dict[str, str] | None = None
+) -> tuple[Case, list[Any]]:
+    """The case of a design under a jurisdiction's design criteria, and the faults of its file."""
     built = build(read_text(as_text(design), "case.yaml"))
     project = built.design.project
     assert project is not None
-    return Case(built.design, Codebook(project.code, project.ventilation_standard), tracing), built.faults
+    stated = {key: converted(text, CRITERIA[key]) for key, text in (criteria or {}).items()}
+    book = Codebook(project.code, project.ventilation_standard, criteria=stated)
+    return Case(built.design, book, tracing), built.faults
 
 
-def outcomes_of(rule: Rule, design: dict[str, Any]) -> list[Outcome]:
+def outcomes_of(rule: Rule, design: dict[str, Any], criteria: dict[str, str] | None = None) -> list[Outcome]:
     """What a rule says of a design, whose file must be without fault."""
-    case, faults = case_of(design)
+    case, faults = case_of(design, criteria=criteria)
     assert not faults, [f"{fault.path}: {fault.message}" for fault in faults]
     return judge_rule(case, rule)
 

@@ -8,14 +8,14 @@ from tests.rules.case_files import RuleCase, case_file, number_text, outcomes_of
 CASES = [
     (code, case) for code, _ in modules() if case_file(code).exists() for case in read_cases(case_file(code))
 ]
-KNOWN = {"outcome", "at", "says", "numbers", "missing", "help", "count"}
+KNOWN = {"outcome", "at", "says", "numbers", "missing", "help", "count", "criteria"}
 
 
 @pytest.mark.parametrize(("code", "case"), CASES, ids=[f"{code}: {case.name}" for code, case in CASES])
 def test_case(code: str, case: RuleCase) -> None:
     expect = case.expect
     assert set(expect) <= KNOWN, set(expect) - KNOWN
-    outcomes = outcomes_of(rule_of(code), case.design)
+    outcomes = outcomes_of(rule_of(code), case.design, expect.get("criteria"))
     shown = [(each.outcome, each.path, said(each), each.missing) for each in outcomes]
     if "at" in expect:
         outcomes = [each for each in outcomes if each.path == expect["at"]]

@@ -1,0 +1,98 @@
+"""What people call a key by another word: read only when a key is not known, to tell its name in the file."""
+
+from checker.design.fields import fold
+
+IN_SETTING = "it belongs to a setting: `settings: {high: {airflow: 80 cfm, static: 0.25 in w.c., power: 14 W, sound: 0.6 sone}}`"
+AS_SETTING = "write it as a setting: `settings: {high: 80 cfm}`; one called `continuous` runs all day"
+IN_DUCT = "it belongs to the duct: `duct: {size: 6 in, length: 12 ft, pieces: {elbow-90: 2}}`"
+OF_SETTINGS = {
+    "airflow | cfm | flow | rate | speed | speeds | high | low | continuous | boost | on": AS_SETTING,
+    "power | watts | wattage | sone | sones | sound | noise | static | run | runs | always on | on time | esp": IN_SETTING,
+    "duct size | duct length | diameter | length | fittings | elbows | material": IN_DUCT,
+    "outlet | exhausts to | terminal | termination | discharge | discharges to | vented to | cap": "to",
+    "controls | switch | controlled by | timer | thermostat": "control",
+    "backdraft damper | closes": "damper",
+    "rooms | serves | space | location of grille": "room",
+    "listed | ul | ul listing": "listing",
+    "makeup air | make up | mua": "make_up_air",
+}
+WORDS: dict[str, dict[str, str]] = {
+    "Project": {
+        "edition | code edition | irc | building code": "code", "name": "title", "rev": "revision",
+        "standard | ashrae | 62 2": "ventilation_standard", "author | designer | by": "drawn_by", "phase | status": "stage",
+    },
+    "Site": {
+        "zone | climate | cz": "climate_zone", "altitude": "elevation", "snow": "snow_depth", "lat": "latitude",
+        "design temp | design temperature | heating design | winter | outdoor design | 99 %": "winter_design",
+        "cooling design | summer": "summer_design", "hdd | hdd65 | degree days": "heating_degree_days",
+        "cdd": "cooling_degree_days", "wsf": "weather_factor", "location | city | county | address | town": "place",
+        "electricity price | fuel price": "prices",
+    },
+    "House": {
+        "area | size | conditioned area | conditioned floor area | sqft | square feet | living area": "floor_area",
+        "beds | bedroom": "bedrooms", "conditioned volume": "volume", "people | persons | residents": "occupants",
+        "blower door | ach50 | leakage | air leakage | tightness | air tightness | infiltration | cfm50": "airtightness",
+        "ventilation | ventilation strategy | ventilation system | system": "strategy",
+        "floors | storeys | levels": "stories", "ceiling | ceilings": "ceiling_height", "tested": "airtightness_is",
+        "units | dwellings": "dwelling_units", "garage": "attached_garage", "window u | u value | glazing": "glazing_u",
+    },
+    "Room": {
+        "type | kind": "use", "area | size": "floor_area", "windows": "window", "doors": "door", "floor | storey": "level",
+        "fan | exhaust fan": "say it under the fan: `room: bath`", "height": "ceiling_height", "open": "open_to",
+        "heat load | heat loss": "heating_load", "heat gain": "cooling_load", "fresh air | ventilation": "outdoor_air",
+        "undercut | transfer": "it belongs to the door: `door: {width: 30 in, undercut: 3/4 in}`",
+    },
+    "Door": {"gap": "undercut", "grille | transfer grille | transfer | jumper": "transfer_area"},
+    "Window": {"openable | operable | operable area | opening": "openable_area", "area | glazing": "glazed_area"},
+    "Fan": {
+        **OF_SETTINGS, "type": "the keys are `role` (supply, exhaust, recovery) and `kind` (in-line, ceiling)",
+        "intake | source | draws from": "from", "merv": "filter", "standard | rated | certified | hvi": "rating",
+        "sre | efficiency | effectiveness": "it belongs to `recovery: {sensible: 75 %, at: 32 degF}`",
+        "frost control | defrost": "it belongs to `recovery: {frost_control: recirculating defrost}`",
+        "supply airflow | exhaust airflow": "it belongs to a setting: `settings: {continuous: {supply_airflow: 70 cfm}}`",
+        "whole house ventilation | whole house fan | whole building": "whole_house", "hangs | mounted": "location",
+    },
+    "Hood": {
+        **OF_SETTINGS, "type": "mount", "fuel | range | cooktop | stove": "cooking", "height": "mounting_height",
+        "recirculates | ductless": "recirculating", "location": "room",
+    },
+    "Setting": {
+        "cfm | flow | rate": "airflow", "watts": "power", "sones | noise": "sound", "pressure | esp | sp": "static",
+        "continuous | always on | mode": "run", "duty | minutes | run time | duty cycle": "on_time", "supply": "supply_airflow",
+        "exhaust": "exhaust_airflow", "control | timer": "it belongs to the fan or hood: `control: timer`",
+    },
+    "Rating": {"cfm": "airflow", "esp | pressure": "static", "hvi | test | certified by | certified | listed": "standard"},
+    "Recovery": {
+        "sre | efficiency": "sensible", "ase | effectiveness": "apparent", "latent | lrmt | ltr": "moisture",
+        "defrost | frost": "frost_control", "temperature": "at",
+    },
+    "Control": {"type | kind": "by", "manual | manual override": "override", "setpoint": "humidity_high"},
+    "OutdoorAirDuct": {"cfm | flow": "airflow", "timer": "control", "duty | on time | run time": "fan_share", "from": "opening"},
+    "Equipment": {
+        "type": "kind", "cfm | flow": "airflow", "esp | static | external static": "available_static", "model": "notes",
+        "btu | btuh | capacity | tons": "the keys are `heating` and `cooling`", "fresh air": "outdoor_air",
+    },
+    "Dryer": {"type": "kind", "cfm | flow": "airflow", "vent": "duct", "termination | terminal | outlet": "to"},
+    "Burner": {"type": "kind", "vent | venting | flue": "draft", "btu | btuh | rating": "input", "room": "location"},
+    "Opening": {
+        "type": "kind", "distance | distances | clearance | clearances | separation": "clear_of",
+        "position | coordinates": "at", "above grade | elevation": "height_over_grade", "mesh": "screen", "side": "wall",
+        "property line | lot line": "to_lot_line",
+    },
+    "Airway": {
+        "diameter": "size", "type | kind": "material", "insulated": "insulation", "fittings | elbows": "pieces",
+        "where | runs": "location", "jacket": "vapor_jacket",
+    },
+    "VentilationWorksheet": {"rate | required": "required_rate", "area": "floor_area"},
+    "ControlPoint": {"type": "kind", "controls | for": "switches", "room": "location"},
+}  # fmt: skip
+
+
+def known_as(section: type, key: str) -> str:
+    """Help for a key that is known by another word in a section (or one it is made of); "" where there is none."""
+    word = fold(key)
+    for each in section.__mro__:
+        for words, name in WORDS.get(each.__name__, {}).items():
+            if word in words.split(" | "):
+                return f"the key is `{name}`" if " " not in name else name
+    return ""

@@ -1,0 +1,66 @@
+"""Equipment is listed by a standard that is not the one of its kind.
+
+The listing is the test that stands behind clearances, wiring and safety cutouts. A heat pump, a baseboard and a
+duct heater each have a standard of their own; an inspector looks for its number on the label.
+
+The usual cause is a number copied from another line of the schedule. State the standard on the product's label, or
+choose a product that has the right one.
+"""
+
+from typing import NamedTuple
+
+from checker.case import Case, given
+from checker.design.equipment import Equipment
+from checker.quantities.equipment import HEADS
+from checker.rule import Finding, Meets, Num, Rule
+
+
+class Listed(NamedTuple):
+    """A thing whose listing is stated, and the kind whose standard it must have."""
+
+    path: str
+    name: str
+    kind: str
+    listing: str | None
+
+
+def kind_of(unit: Equipment) -> str:
+    """The kind by which a unit is listed, "" where none is laid down."""
+    if unit.kind in HEADS or unit.kind == "heat pump":
+        return "heat pump"
+    if unit.kind == "furnace" and unit.fuel == "oil":
+        return "oil furnace"
+    return str(unit.kind) if unit.kind in ("air conditioner", "electric heat") else ""
+
+
+def stated_listings(case: Case) -> list[Listed]:
+    """Equipment and duct heaters whose listing is stated or to be decided."""
+    found = []
+    for unit in case.design.equipment.values():
+        if case.speaks_of(unit, "listing") and kind_of(unit):
+            found.append(Listed(unit.path, str(unit.name), kind_of(unit), unit.listing))
+        heater = unit.duct_heater
+        if heater is not None and case.speaks_of(heater, "listing"):
+            found.append(Listed(heater.path, f"the duct heater of {unit.name}", "duct heater", heater.listing))
+    return found
+
+
+def check(node: Listed, listing: str, standards: dict[str, list[str]]) -> Meets | Finding:
+    """Look for the number of one of the standards."""
+    wanted = standards[node.kind]
+    if any(number in listing for number in wanted):
+        return Meets()
+    numbers = {"name": Num(node.name), "wanted": Num(" or ".join(f"UL {number}" for number in wanted))}
+    return Finding(
+        "{name} is listed by {listing}; equipment of its kind is listed by {wanted}",
+        at="listing",
+        help="state the standard on the label, or choose a product that is listed by {wanted}",
+        numbers=numbers,
+    )
+
+
+RULE = Rule(
+    code="EQUIP-26", name="listing-of-another-kind", severity="correction", since="0.1",
+    over=stated_listings, needs=(given("listing"),), limits=("heating-equipment-listing",), check=check,
+    nothing="no equipment states its listing", answers=("H26", "H36", "H37"),
+)  # fmt: skip

@@ -1,0 +1,45 @@
+"""An outdoor unit is loud at the lot line.
+
+Sound falls by 6 dB for each doubling of the distance in the open; walls and fences near the unit throw 3 to 6 dB
+of it back. Most local ordinances allow between 45 and 55 dB(A) at the neighbour's at night, and a neighbour's
+bedroom window is where complaints come from.
+
+Move the unit away from the lot line or to another side of the house, choose a quieter one, and look up the local
+ordinance.
+"""
+
+from checker.case import Case
+from checker.design.equipment import Equipment
+from checker.quantities.equipment import outdoor_units
+from checker.quantities.outdoor_unit import level_at_lot_line, to_lot_line
+from checker.rule import Finding, Meets, Num, Rule
+
+
+def with_sound_levels(case: Case) -> list[Equipment]:
+    """Outdoor units whose sound level is stated."""
+    return [
+        unit for unit in outdoor_units(case) if unit.ratings is not None and case.speaks_of(unit.ratings, "sound_level")
+    ]
+
+
+def check(unit: Equipment, level: float, distance: float, most: float) -> Meets | Finding:
+    """Compare the level there with the usual limit."""
+    numbers = {
+        "unit": Num(unit.name),
+        "far_enough": Num(distance * float(10.0 ** ((level - most) / 20.0)), "length"),
+    }
+    if level <= most + 1e-9:
+        return Meets(numbers)
+    return Finding(
+        "{unit} gives about {level_at_lot_line} at the lot line {to_lot_line} away; neighbours expect {limit} or less",
+        at="ratings.sound_level",
+        help="move {unit} to {far_enough} from the lot line, or choose a quieter one; look up the local ordinance",
+        numbers=numbers,
+    )
+
+
+RULE = Rule(
+    code="EQUIP-31", name="outdoor-unit-loud-at-lot-line", severity="note", since="0.1",
+    over=with_sound_levels, needs=(level_at_lot_line, to_lot_line), limits=("lot-line-sound",), check=check,
+    nothing="no outdoor unit states its sound level", answers=("I21",),
+)  # fmt: skip

@@ -1,0 +1,62 @@
+"""A heating or cooling system has no thermostat of its own.
+
+Every separate system must be controlled by its own thermostat, so that one part of the house is not heated because
+another is cold. Heads of a heat pump usually have theirs in the remote control; the drawing then says so.
+
+Show a thermostat for each system under the controls, and name the equipment that it switches.
+"""
+
+from checker.case import Case, Missing, quantity
+from checker.design.equipment import Equipment
+from checker.design.fields import fold
+from checker.quantities.equipment import gives, outdoor_of
+from checker.rule import Finding, Meets, Num, Rule
+
+WITHOUT = ("stove", "fireplace")
+
+
+def systems(case: Case) -> list[Equipment]:
+    """Equipment that heats or cools rooms, where the controls are shown."""
+    if not case.stated("controls"):
+        return []
+    return [
+        unit
+        for unit in case.design.equipment.values()
+        if unit.kind not in WITHOUT and (gives(case, unit, "heating") or gives(case, unit, "cooling"))
+    ]
+
+
+@quantity()
+def thermostats(case: Case, unit: Equipment) -> list[str]:
+    """Names of the thermostats that switch a unit or its outdoor unit."""
+    outdoor = outdoor_of(case, unit)
+    names = {str(unit.name)} | ({str(outdoor.name)} if outdoor is not None else set())
+    found, open_ended = [], []
+    for point in case.design.controls.values():
+        if "thermostat" not in fold(f"{point.kind or ''} {point.name}"):
+            continue
+        if not point.switches:
+            open_ended.append(f"{point.path}.switches")
+        elif names & {each.partition(".")[0] for each in point.switches}:
+            found.append(str(point.name))
+    if not found and open_ended:
+        raise Missing(*open_ended)
+    return found
+
+
+def check(unit: Equipment, found: list[str]) -> Meets | Finding:
+    """A system without one is the finding."""
+    if found:
+        return Meets()
+    return Finding(
+        "no thermostat among the controls switches {unit}",
+        help="show a thermostat whose `switches` names {unit}; the remote control of a head is one",
+        numbers={"unit": Num(unit.name)},
+    )
+
+
+RULE = Rule(
+    code="EQUIP-36", name="system-without-thermostat", severity="correction", since="0.1",
+    over=systems, needs=(thermostats,), cites=("thermostat-for-each-system",), check=check,
+    nothing="the controls are not shown, or nothing heats or cools", answers=("Q01",),
+)  # fmt: skip
