@@ -6,6 +6,7 @@ from checker.design.combustion import Burner
 from checker.design.condensate import CondensateDrain
 from checker.design.controls import Acceptance, ControlPoint, Papers
 from checker.design.ducts import DuctSystem
+from checker.design.envelope import Envelope
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
 from checker.design.fields import Node, Whole, listed, named, record, said
@@ -19,7 +20,7 @@ from checker.design.rooms import Room
 from checker.design.site import Site
 
 FORMAT = 1
-NOT_READ_YET = ("envelope", "fuel_gas", "hot_water", "hydronics")
+NOT_READ_YET = ("fuel_gas", "hot_water", "hydronics")
 
 
 @record
@@ -31,6 +32,7 @@ class Design(Node):
     site: Site | None = said("climate, elevation, snow, prices")
     house: House | None = said("size, people, airtightness")
     rooms: dict[str, Room] = named("rooms by name")
+    envelope: Envelope | None = said("walls, roofs, floors, windows of each room, for the loads")
     equipment: dict[str, Equipment] = named("heating and cooling equipment by name")
     fans: dict[str, Fan] = named("fans and recovery units by name")
     hoods: dict[str, Hood] = named("kitchen hoods by name")

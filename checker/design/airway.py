@@ -30,9 +30,9 @@ DuctMaterial = Annotated[
         "galvanized steel", "stainless steel", "copper", "aluminum", "rigid plastic", "flexible", "semi-rigid aluminum",
         "duct board", "lined steel", "pvc", "gypsum", "framing cavity", "concrete", "unknown metal",
         galvanized_steel="galvanized | galv | galvanised | galvanised steel | sheet metal | steel | spiral"
-        " | galvanized sheet metal",
+        " | galvanized sheet metal | galv steel",
         flexible="flex | flex duct | flexible duct | insulated flex | plastic flex | insulated flexible duct | wire flex",
-        semi_rigid_aluminum="foil flex | flexible metal | flexible aluminum | aluminum flex | semi-rigid",
+        semi_rigid_aluminum="foil flex | semirigid | flexible metal | flexible aluminum | aluminum flex | semi-rigid",
         rigid_plastic="plastic | hdpe | pe | polyethylene",
         duct_board="fiberglass duct board | fibrous glass | ductboard | fiberglass board",
         pvc="schedule 40 pvc | sch 40 pvc", gypsum="drywall | gypsum board",
@@ -40,7 +40,8 @@ DuctMaterial = Annotated[
         aluminum="aluminium | smooth aluminum | rigid aluminum | rigid aluminium",
         stainless_steel="stainless | smooth stainless",
         lined_steel="lined duct | lined sheet metal | lined",
-        unknown_metal="smooth | metal | smooth metal | rigid metal | rigid smooth metal | hard pipe",
+        unknown_metal="smooth | metal | smooth metal | rigid metal | rigid smooth metal | hard pipe | rigid | "
+        "rigid round | snap lock",
     ),
 ]  # fmt: skip
 Piece = Annotated[
@@ -55,19 +56,23 @@ Piece = Annotated[
         roof_cap="roof jack | roof terminal", tee_branch="tee", tee_through="tee straight", wye_branch="wye | y branch",
         takeoff_45="45 takeoff", takeoff_90="90 takeoff | takeoff | straight takeoff | take off | collar | "
         "starting collar", boot="register boot | straight boot | ceiling boot | end boot",
-        boot_90="elbow boot | 90 boot", reducer="transition | contraction", damper="balancing damper | volume damper | manual damper",
+        boot_90="elbow boot | 90 boot", reducer="transition | contraction", damper="balancing damper | "
+        "volume damper | manual damper | motorized damper",
         expansion="enlargement | increaser", elbow_90_mitered="mitered elbow | square elbow | mitred elbow",
-        silencer="sound attenuator | muffler | sound trap", backdraft_damper="bdd | check damper",
+        silencer="sound attenuator | muffler | sound trap", backdraft_damper="bdd | check damper | check valve",
     ),
 ]  # fmt: skip
 PLACES = Choice(
     "outdoors", "conditioned", "attic", "crawl space", "garage", "basement", "exterior wall", "chase", "roof", "soffit",
     "underground", "slab", "floor over unconditioned",
-    outdoors="outside | exterior", conditioned="inside | conditioned space | indoors | interior | inside envelope | "
+    outdoors="outside | exterior | outdoor", conditioned="inside | conditioned space | indoors | interior | "
+    "inside envelope | "
     "inside conditioned space | within conditioned space | conditioned attic | conditioned basement | "
-    "conditioned crawl space | interior chase | interior wall | dropped ceiling | between floors",
-    crawl_space="crawl | crawlspace | vented crawl space | vented crawlspace", exterior_wall="outside wall", attic="vented attic | unconditioned attic",
-    chase="shaft", underground="buried | below grade", garage="attached garage", soffit="interior soffit | dropped soffit",
+    "conditioned crawl space | interior chase | interior wall | between floors",
+    crawl_space="crawl | crawlspace | vented crawl space | "
+    "vented crawlspace", exterior_wall="outside wall", attic="vented attic | unconditioned attic",
+    chase="shaft", underground="buried | below grade", garage="attached garage", soffit="interior soffit | "
+    "dropped soffit | dropped ceiling",
     slab="in slab | under slab", basement="unfinished basement", roof="on roof",
 )  # fmt: skip
 Where = Annotated[str, Reference("rooms", words=PLACES)]
@@ -94,6 +99,7 @@ Basis = Annotated[
 class Airway(Node):
     """One duct: size, length, pieces, what it is made of and where it runs."""
 
+    short = ("size",)
     size: DuctSize | None = said("inside size: round diameter, or width x depth", "6 in", "10x6 in")
     length: Length | None = said("straight length, without fittings", "11 ft")
     pieces: dict[Piece, Count] = named("fittings by kind and count", {"elbow-90": 2})

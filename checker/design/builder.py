@@ -203,7 +203,8 @@ class Builder:
             self.fault("FILE-27", path, f"section `{key}` is kept, but no rule reads it yet",
                        "nothing to change: it will be read by a later version", at_key=True)  # fmt: skip
             return
-        where = f"`{section.__name__.lower()}`" if section is not Design else "a design file"
+        called = re.sub(r"(?<!^)(?=[A-Z])", " ", section.__name__).lower()
+        where = f"`{called}`" if section is not Design else "a design file"
         if THOUSANDS.match(key):
             self.fault("FILE-20", path, f"{where} has no key `{key}`: between braces the comma in a number ends the value",
                        "write the number without a comma, such as `2000 ft2`", at_key=True)  # fmt: skip

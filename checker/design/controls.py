@@ -4,15 +4,21 @@ from typing import Annotated
 
 from checker.design.fields import (
     Airflow,
+    AirtightnessFact,
     Area,
     Choice,
     Count,
     Flag,
     FrictionRate,
+    HeatRate,
     Length,
     Node,
+    Number,
     Plain,
     Pressure,
+    Share,
+    Temperature,
+    UValue,
     listed,
     named,
     record,
@@ -67,6 +73,50 @@ class DuctWorksheet(Node):
     available_static: Pressure | None = said("available static pressure", "0.17 in w.c.")
 
 
+InfiltrationClass = Annotated[
+    str,
+    Choice("tight", "semi-tight", "average", "semi-loose", "loose", semi_tight="good", loose="leaky",
+           semi_loose="somewhat leaky"),
+]  # fmt: skip
+Compass = Annotated[
+    str,
+    Choice(
+        "north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest",
+        north="N", northeast="NE | north east", east="E", southeast="SE | south east", south="S",
+        southwest="SW | south west", west="W", northwest="NW | north west",
+    ),
+]  # fmt: skip
+
+
+@record
+class LoadsPaper(Node):
+    """What the load calculation states."""
+
+    method: Plain | None = said("method of the load calculation", "ACCA Manual J")
+    selection_method: Plain | None = said("method of the equipment selection", "ACCA Manual S")
+    heating: HeatRate | None = said("heating load of the house", "21000 Btu/h")
+    cooling_sensible: HeatRate | None = said("sensible cooling load of the house", "13500 Btu/h")
+    cooling_latent: HeatRate | None = said("latent cooling load of the house", "2600 Btu/h")
+    cooling_total: HeatRate | None = said("total cooling load of the house", "16100 Btu/h")
+    floor_area: Area | None = said("conditioned floor area it counts", "1120 ft2")
+    window_area: Area | None = said("window area it counts", "168 ft2")
+    front_faces: Compass | None = said("compass point that the front of the house faces in it", "south")
+    occupants: Count | None = said("people it counts", 3)
+    bedrooms: Count | None = said("bedrooms it counts", 2)
+    winter_outdoor: Temperature | None = said("outdoor winter design temperature it uses", "-4 degF")
+    summer_outdoor: Temperature | None = said("outdoor summer design temperature it uses", "88 degF")
+    winter_indoor: Temperature | None = said("indoor winter temperature it uses", "70 degF")
+    summer_indoor: Temperature | None = said("indoor summer temperature it uses", "75 degF")
+    infiltration: InfiltrationClass | None = said("infiltration class it uses", "tight")
+    airtightness: AirtightnessFact | None = said("airtightness it uses", "1.4 ACH50")
+    ventilation: Airflow | None = said("outdoor air of fans that it counts", "50 cfm")
+    recovery: Share | None = said("sensible heat recovery that it counts, or `0 %`", "75 %")
+    window_u: UValue | None = said("U-value of the windows it uses", "U-0.28")
+    window_shgc: Annotated[float, Number(0, 1)] | None = said("solar heat gain coefficient it uses", 0.3)
+    safety_factor: Share | None = said("what is added to the loads at the end, for safety", "10 %")
+    sized_by_area: Flag | None = said("whether the equipment was sized by floor area alone", False)
+
+
 @record
 class Papers(Node):
     """Worksheets, drawing notes by topic, tests."""
@@ -80,6 +130,7 @@ class Papers(Node):
     )
     ventilation: VentilationWorksheet | None = said("figures on the ventilation worksheet")
     ducts: DuctWorksheet | None = said("figures on the duct worksheet")
+    loads: LoadsPaper | None = said("figures on the load calculation")
     balancing_report: Plain | None = said("where the balancing report is", "packet page 14")
 
 

@@ -32,11 +32,13 @@ OutletKind = Annotated[
     Choice(
         "supply register", "supply diffuser", "return grille", "filter grille", "exhaust grille", "outdoor air outlet",
         "transfer grille",
-        supply_register="register | supply | supply grille | floor register | supply outlet | wall register | ceiling register | "
+        supply_register="register | supply | supply grille | floor register | supply outlet | wall register | "
+        "ceiling register | "
         "toe kick register | supply valve",
         supply_diffuser="diffuser | ceiling diffuser", return_grille="return | return air grille",
-        filter_grille="return filter grille", exhaust_grille="exhaust | extract grille | extract | extract valve | exhaust valve | exhaust inlet",
-        outdoor_air_outlet="fresh air outlet | fresh air grille | ventilation outlet",
+        filter_grille="return filter grille", exhaust_grille="exhaust | extract grille | extract | "
+        "extract valve | exhaust valve | exhaust inlet",
+        outdoor_air_outlet="fresh air outlet | fresh air | fresh air grille | ventilation outlet",
         transfer_grille="transfer | jumper duct | jump duct | jumper",
     ),
 ]  # fmt: skip

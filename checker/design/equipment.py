@@ -42,12 +42,21 @@ EquipmentKind = Annotated[
         "wall unit", "floor unit", "ceiling unit", "slim duct unit", "air handler", "furnace", "boiler",
         "heat pump", "air conditioner", "electric heat", "dehumidifier", "water heater", "fireplace", "stove",
         "evaporative cooler", "packaged unit",
-        wall_unit="wall head | high wall unit | ductless wall unit | ductless | mini split | ductless head",
-        slim_duct_unit="ducted unit | slim duct | ducted mini split | concealed duct unit | small ducted unit | mini duct",
-        ceiling_unit="ceiling cassette | cassette", floor_unit="console | floor console",
-        air_handler="ahu | fan coil", heat_pump="outdoor unit | outdoor heat pump",
-        electric_heat="baseboard | electric baseboard | strip heat", stove="wood stove | pellet stove",
-        furnace="gas furnace", air_conditioner="ac",
+        wall_unit="wall head | high wall unit | ductless wall unit | ductless | mini split | ductless head | minisplit | "
+        "ductless mini split | wall mounted unit | high wall | high wall head",
+        slim_duct_unit="ducted unit | slim duct | ducted mini split | concealed duct unit | small ducted unit | mini duct | "
+        "ducted minisplit | slim ducted unit | concealed ducted | horizontal ducted | low static ducted | mid static ducted",
+        ceiling_unit="ceiling cassette | cassette", floor_unit="console | floor console | floor mounted unit",
+        air_handler="ahu | fan coil | fancoil | ducted air handler | hydronic air handler | electric furnace",
+        heat_pump="outdoor unit | outdoor heat pump | air source heat pump | ashp | central heat pump",
+        electric_heat="baseboard | electric baseboard | strip heat | heat strip | electric heater | electric wall heater | "
+        "resistance heater", stove="wood stove | pellet stove",
+        furnace="gas furnace | oil furnace | propane furnace", boiler="gas boiler | oil boiler | combi boiler",
+        air_conditioner="ac | central ac | condenser | condensing unit",
+        packaged_unit="package unit | rooftop unit | rtu | ptac | pthp | window unit | window ac",
+        dehumidifier="whole house dehumidifier", fireplace="gas fireplace",
+        water_heater="heat pump water heater | hpwh | tankless | tankless water heater",
+        evaporative_cooler="swamp cooler",
     ),
 ]  # fmt: skip
 

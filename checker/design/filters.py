@@ -26,7 +26,8 @@ FilterPlace = Annotated[
         upstream_of_coil="upstream | before coil | before the coil | at unit | at the unit | return plenum | return duct | "
         "filter rack | media cabinet | blower inlet | before unit | return side | at the air handler | in the unit | in unit",
         return_grille="grille | filter grille | in return | return | return air grille",
-        outdoor_air_inlet="intake | inlet | in line box | fan inlet | before fan | fresh air inlet | outdoor air duct | fresh air duct",
+        outdoor_air_inlet="intake | inlet | in line box | fan inlet | before fan | fresh air inlet | "
+        "outdoor air duct | fresh air duct",
         downstream_of_coil="after coil | after the coil | downstream", supply_outlet="supply register | outlet",
         exhaust_inlet="stale air inlet | exhaust",
     ),

@@ -31,6 +31,8 @@ class Names:
             ]
             dryers = list(self.design.dryers)
             return [f"{mover.name}.{setting}" for mover in movers for setting in mover.settings] + dryers
+        if section in ("assemblies", "glazing"):
+            return list(getattr(self.design.envelope, section)) if self.design.envelope is not None else []
         things: dict[str, Node] = getattr(self.design, section)
         return list(things)
 

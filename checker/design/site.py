@@ -65,6 +65,7 @@ class Site(Node):
     latitude: Annotated[float, Number(-90, 90)] | None = said("latitude in degrees, north positive", 46.8)
     winter_design: Temperature | None = said("winter design temperature (99 %)", "-4 degF")
     winter_humidity: Humidity | None = said("outdoor relative humidity on the winter design day", "80 %")
+    annual_mean: Temperature | None = said("mean outdoor temperature of the year", "41 degF")
     summer_design: SummerDesign | None = said("summer design condition")
     heating_degree_days: DegreeDays | None = said("heating degree days, base 65 degF", "7500 HDD65")
     cooling_degree_days: DegreeDays | None = said("cooling degree days", "300 CDD65")

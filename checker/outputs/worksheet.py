@@ -5,7 +5,7 @@ from typing import Any
 
 from checker.case import GIVEN, Case, Evaluation, Missing, Read
 from checker.design.fields import Node
-from checker.outputs.layout import clean, clipped, wrapped
+from checker.outputs.layout import clean, width, wrapped
 from checker.outputs.numbers import filled, text_of
 from checker.outputs.rule_facts import worked_by
 from checker.outputs.summary import DEFERS
@@ -132,7 +132,11 @@ class Sheet:
                 lines += wrapped(self.named(asked), "      with     ", columns=COLUMNS)
         lines += self.taken([*evaluation.reads, *given_reads(evaluation)], "      ")
         if not evaluation.problem and not value_text(evaluation.result, "", self.system):
-            lines += result_lines(evaluation.result, self.system)
+            twin = next((asked for asked in evaluation.asked if asked.result is evaluation.result), None)
+            if twin is not None and self.steps.get(id(twin)):
+                lines.append(f"      result   that of ({self.steps[id(twin)]})")
+            else:
+                lines += result_lines(evaluation.result, self.system)
         if quantity.source:
             lines += wrapped(quantity.source, "      source   ", columns=COLUMNS)
         return lines
@@ -207,8 +211,16 @@ def result_lines(result: Any, system: str) -> list[str]:
     """A record; one that lays out its own lines keeps their columns."""
     lines = record_lines(result, system)
     if hasattr(result, "worksheet_lines"):
-        return ["      result", *(clipped(f"        {line}".rstrip(), COLUMNS) for line in lines)]
+        return ["      result", *(part for line in lines for part in in_columns(f"        {line}".rstrip()))]
     return [part for line in lines for part in wrapped(line, "      result   ", columns=COLUMNS)]
+
+
+def in_columns(line: str) -> list[str]:
+    """A line as it is; where it is too long, in several that lose their columns and nothing else."""
+    if width(line) <= COLUMNS:
+        return [clean(line)]
+    indent = " " * (len(line) - len(line.lstrip()))
+    return wrapped(line.lstrip(), indent, f"{indent}    ", COLUMNS)
 
 
 def given_reads(evaluation: Evaluation) -> list[Read]:

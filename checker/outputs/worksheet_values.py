@@ -35,7 +35,7 @@ def value_text(value: Any, dimension: str, system: str) -> str:
     if isinstance(value, dict) and not any(record(each) for each in value.values()):
         if any(isinstance(each, Node) for each in value.values()):
             return ", ".join(value)
-        return ", ".join(f"{key}: {value_text(each, '', system)}" for key, each in value.items()) or "none"
+        return ", ".join(f"{key}: {value_text(each, dimension, system)}" for key, each in value.items()) or "none"
     return ""
 
 

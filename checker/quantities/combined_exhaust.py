@@ -36,6 +36,11 @@ class Moving(NamedTuple):
     stream: Stream | None
     unsure: str = ""
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """The device on one line, in trade or metric units."""
+        from checker.quantities.pressure_sheet import moving_line
+        return [moving_line(self, system)]
+
 
 class Combination(NamedTuple):
     """Settings that run together, and their net exhaust, m3/s; positive draws the house down."""
@@ -54,6 +59,11 @@ class Combination(NamedTuple):
         labels = [one.label for one in sorted(moved, key=lambda one: (-abs(one.net), one.label))]
         more = f" + {len(labels) - NAMED} more" if len(labels) > NAMED else ""
         return " + ".join(labels[:NAMED]) + more if labels else "nothing"
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """What runs together, in trade or metric units."""
+        from checker.quantities.pressure_sheet import combination_lines
+        return combination_lines(self, system)
 
 
 @quantity()

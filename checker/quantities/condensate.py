@@ -9,12 +9,7 @@ from checker.design.condensate import CondensateDrain
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
 from checker.design.hoods import Dryer
-from checker.physics.condensate import (
-    flow_of_coil,
-    flow_of_condensing_appliance,
-    trap_drop,
-    trap_seal,
-)
+from checker.physics.condensate import flow_of_coil, flow_of_condensing_appliance, trap_drop, trap_seal
 from checker.quantities.cold_ducts import cools
 from checker.quantities.latent_balance import is_outdoor_unit, total_of
 from checker.quantities.room_uses import room_use
@@ -107,13 +102,18 @@ def drains_a_coil(case: Case, drain: CondensateDrain) -> bool:
 
 
 def drains_an_appliance(case: Case, drain: CondensateDrain) -> bool:
-    """It drains no appliance that burns fuel."""
-    return any(isinstance(source, Burner) or is_heater(source) for source in sources(case, drain))
+    """It drains no condensing appliance that burns fuel."""
+    return any(is_condensing(case, source) for source in sources(case, drain))
 
 
-def is_heater(source: Source) -> bool:
-    """Whether a source is a furnace, boiler or water heater among the equipment."""
-    return isinstance(source, Equipment) and source.kind in ("furnace", "boiler", "water heater")
+def is_condensing(case: Case, source: Source) -> bool:
+    """Whether a drained source burns fuel: then its own condensate is meant, but for a furnace with a coil."""
+    if not isinstance(source, Equipment):
+        return isinstance(source, Burner)
+    burner = case.design.combustion.get(source.name)
+    return (burner is not None and burner.draft == "sealed") or (
+        source.kind in ("furnace", "boiler") and not cools(case, source)
+    )
 
 
 def place_of(case: Case, source: Source) -> str | None:
@@ -238,8 +238,9 @@ def trap(case: Case, drain: CondensateDrain) -> Trap | None:
         raise NotApplicable("a trap without water goes by its listing")
     depth, drop = case.get(drawn, "depth"), case.maybe(drawn, "drop")
     maker = drain.by_maker
-    if maker is not None and maker.trap_depth is not None:
-        return Trap(depth, drop, float(case.get(maker, "trap_depth")), float(case.maybe(maker, "trap_drop") or 0.0))
+    by_maker = None if maker is None else case.maybe(maker, "trap_depth")
+    if by_maker is not None:
+        return Trap(depth, drop, float(by_maker), float(case.maybe(maker, "trap_drop") or 0.0))
     suction, known = suction_at_pan(case, drain)
     sized = Trap(depth, drop, trap_seal(suction), trap_drop(suction))
     if not known and (depth < sized.least_depth or (drop or sized.least_drop) < sized.least_drop):

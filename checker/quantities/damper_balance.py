@@ -26,6 +26,11 @@ class Balance(NamedTuple):
     critical: str
     is_less: bool
 
+    def worksheet_lines(self, _system: str) -> list[str]:
+        """The balance on one line."""
+        less = "less than " if self.is_less else ""
+        return [f"{less}{100.0 * self.share:.1f} % of the design for each; the damper of {self.critical} stands open"]
+
 
 def balance(
     network: DuctNetwork, designs: Mapping[str, float | None], worst: tuple[str, ...] | None

@@ -30,6 +30,12 @@ class Excess(NamedTuple):
     high: float
     has_damper: bool
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """What the branch takes, on one line."""
+        from checker.quantities.solved_words import excess_lines
+
+        return excess_lines(self, system)
+
 
 def balanced_runs(case: Case) -> list[Run]:
     """The last supply runs of systems that have several."""
@@ -80,6 +86,12 @@ class RoomShare(NamedTuple):
     airflow: float
     least: float
     most: float
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """The shares on one line."""
+        from checker.quantities.solved_words import room_share_lines
+
+        return room_share_lines(self, system)
 
 
 def flows_by_room(case: Case, system: DuctSystem) -> dict[str, float]:
@@ -135,8 +147,10 @@ def room_shares(case: Case, system: DuctSystem) -> list[RoomShare]:
 
 @quantity("airflow", "sum of the return grilles and outdoor-air ducts")
 def returned(case: Case, system: DuctSystem) -> float:
-    """Air that comes back to a system's mover by design."""
+    """Air that comes back to a system's mover by design. NotApplicable where a grille hangs on no run."""
     found = tree(case, system)
+    if any(is_return_outlet(outlet) for outlet in found.loose_outlets):
+        raise NotApplicable("a return grille is joined to no run, which is judged by itself")
     leaves = found.leaves("return")
     if not [leaf for leaf in leaves if not found.is_outdoors(leaf)]:
         raise NotApplicable("no ducted return is described")
@@ -160,6 +174,12 @@ class Range(NamedTuple):
 
     low: float
     high: float
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """Both ends on one line."""
+        from checker.quantities.solved_words import range_lines
+
+        return range_lines(self, system)
 
 
 @quantity()

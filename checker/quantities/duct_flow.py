@@ -9,7 +9,15 @@ from checker.design.ducts import DuctSystem, Outlet
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
 from checker.design.rooms import Room
-from checker.quantities.duct_graph import Branch, Tree, is_return_outlet, mover_of, sketch, tree
+from checker.quantities.duct_graph import (
+    Branch,
+    Tree,
+    is_return_outlet,
+    mover_of,
+    sketch,
+    takes_all_back,
+    tree,
+)
 from checker.quantities.movers import airflow, exhaust_flow, supply_flow
 
 
@@ -43,7 +51,7 @@ def room_flow(case: Case, room: Room, outlet_kind: str | None) -> float:
     return float(stated)
 
 
-@quantity("airflow", "stated; else what its room states, where it is the only outlet there")
+@quantity("airflow", "stated; else what its room states, where it is the only outlet there; else all that comes back")
 def outlet_flow(case: Case, outlet: Outlet) -> float:
     """Design airflow of an outlet."""
     stated = case.maybe(outlet, "airflow")
@@ -55,6 +63,8 @@ def outlet_flow(case: Case, outlet: Outlet) -> float:
             return room_flow(case, room, outlet.kind)
         except Missing:
             pass
+    if takes_all_back(case, outlet):
+        return system_flow(case, system_of(outlet))
     raise Missing(path_of(outlet, "airflow"))
 
 

@@ -91,6 +91,22 @@ def is_return_outlet(outlet: Outlet) -> bool:
     return outlet.kind in RETURN_KINDS
 
 
+def takes_all_back(case: Case, outlet: Outlet) -> bool:
+    """Whether a grille is the only way back to a unit that takes all its air by ducts."""
+    system: DuctSystem = outlet.up
+    grilles = [each for each in system.outlets.values() if is_return_outlet(each)]
+    if grilles != [outlet] or system.return_from or outlet.kind == "exhaust grille":
+        return False
+    try:
+        mover = mover_of(case, system)
+    except Missing:
+        return False
+    if not isinstance(mover, Equipment) or mover.return_location is not None or mover.outdoor_air is not None:
+        return False
+    ends = {run.from_ for run in system.runs.values() if run.to == mover.name}
+    return not ends & {*case.design.rooms, *case.design.openings}
+
+
 def end_of(case: Case, system: DuctSystem, run: Run, field: Literal["from_", "to"]) -> End | None:
     """What a run's `from` or `to` names; None where it is not stated. A name may be that of several things."""
     name = case.maybe(run, field)

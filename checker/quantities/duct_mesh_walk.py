@@ -1,8 +1,9 @@
 """What shares its air in a mesh of ducts: the part around one mover, whether all of it hangs together, names of its joints."""
 
-from checker.case import CannotJudge, Missing, path_of
+from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.airway import Run
-from checker.quantities.duct_mesh import HELD, Passage
+from checker.design.ducts import DuctSystem
+from checker.quantities.duct_mesh import HELD, Passage, mesh
 
 
 def part_around(passages: list[Passage], centre: Passage) -> list[Passage]:
@@ -46,6 +47,12 @@ def check_joined(passages: list[Passage], part: list[Passage]) -> None:
     bitten = [each.name for each in part if each.start == each.end]
     if bitten:
         raise CannotJudge(f"{', '.join(bitten)} begins and ends at the same joint")
+
+
+@quantity()
+def closes_rings(case: Case, system: DuctSystem) -> bool:
+    """Whether runs that are reached by two ways close a ring of ducts, and none begins and ends at one joint."""
+    return all(each.start != each.end for each in mesh(case, [system]) if each.kind == "run")
 
 
 def dead_ends(part: list[Passage]) -> list[tuple[Run, str]]:

@@ -40,6 +40,13 @@ class DuctNetwork(NamedTuple):
         """The model of the mover whose circuit it is."""
         return self.models[self.centre.key]
 
+    def worksheet_lines(self, _system: str) -> list[str]:
+        """What it is made of."""
+        joints = {joint for each in self.passages for joint in (each.start, each.end)}
+        kinds = [each.kind for each in self.passages]
+        parts = ", ".join(f"{kinds.count(kind)} {kind}{'s' if kinds.count(kind) > 1 else ''}" for kind in dict.fromkeys(kinds))
+        return [f"{len(joints)} joints and places, joined by {parts}"]
+
     @property
     def terminals(self) -> list[Passage]:
         """Passages by which the circuit meets the rooms."""

@@ -24,6 +24,12 @@ class Division(NamedTuple):
     low: dict[str, float]
     high: dict[str, float]
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """One line for each run."""
+        from checker.quantities.solved_words import division_lines
+
+        return division_lines(self, system)
+
 
 def supply_tree(case: Case, system: DuctSystem) -> tuple[Tree, list[Branch]]:
     """The tree and its supply branches indoors."""

@@ -62,7 +62,7 @@ def network_of(case: Case, circuit: Circuit) -> DuctNetwork:
     return duct_network(case, circuit)
 
 
-@quantity()
+@quantity("airflow")
 def designs_of(case: Case, circuit: Circuit) -> dict[str, float | None]:
     """Design airflow of every passage, by key."""
     network = network_of(case, circuit)

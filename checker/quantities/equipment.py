@@ -5,6 +5,7 @@ from typing import NamedTuple
 from checker.case import Case, Missing, path_of, quantity
 from checker.design import Design
 from checker.design.equipment import Equipment
+from checker.design.fields import Node
 from checker.design.rooms import Room
 from checker.quantities.distribution import of_equipment
 from checker.quantities.room_uses import room_use
@@ -28,6 +29,15 @@ class Group(NamedTuple):
     rooms: tuple[str, ...]
     whole_house: bool
     lacking: tuple[str, ...] = ()
+
+
+def first_told(case: Case, *places: tuple[Node, str]) -> float:
+    """The first of several figures that the file states. Raises Missing: of one to be decided, else of the last."""
+    for node, field in places:
+        stated = case.maybe(node, field)
+        if stated is not None:
+            return float(stated)
+    return float(case.get(*places[-1]))
 
 
 def indoor_units(case: Case, outdoor: Equipment) -> list[Equipment]:

@@ -39,6 +39,19 @@ class Drop(NamedTuple):
         """Whether the stated drop is one at another airflow."""
         return abs(self.at - self.flow) > SAME_FLOW * self.flow
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """How the stated drop becomes the one at the airflow that it sees, in trade or metric units."""
+        stated, low, nominal, high = (
+            show(each, "pressure", system) for each in (self.stated, self.low, self.nominal, self.high)
+        )
+        at, flow = show(self.at, "airflow", system), show(self.flow, "airflow", system)
+        if not self.is_scaled:
+            return [f"{stated} as stated at {at}, which is the airflow that it sees"]
+        return [
+            f"{stated} at {at}, carried to {flow}: {stated} x ({flow} / {at})^{self.exponent:g} = {nominal}",
+            f"the exponent leaves it between {low} and {high}",
+        ]
+
 
 def stated_flow(case: Case, filter_: Filter, flow: float) -> float:
     """Airflow of the stated drops through each filter; of a bank it may be stated as a whole."""

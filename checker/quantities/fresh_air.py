@@ -89,12 +89,15 @@ def reach(case: Case, room: Room) -> Reach:
     beyond = [design.rooms[name] for name in sorted(drawn)]
     if any(leads_to(one, space) for one in beyond):
         return Reach(True, "air is drawn through it to the room beyond")
+    supplied = is_supplied(case, design)
+    if not supplied:
+        way = behind_its_door(case, room)
+        if way.reached:
+            return way
     loose = [path_of(one, "door.to") for one in beyond if might_be_beyond(case, one)]
     if loose:
         raise Missing(*loose)
-    if is_supplied(case, design):
-        return Reach(False, "no outdoor air is led to it")
-    return behind_its_door(case, room)
+    return Reach(False, "no outdoor air is led to it") if supplied else way
 
 
 def leads_to(room: Room, space: frozenset[str]) -> bool:

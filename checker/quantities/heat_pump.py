@@ -3,12 +3,19 @@
 from functools import partial
 from typing import NamedTuple
 
-from checker.case import CannotJudge, Case, Missing, NotApplicable, either, gather, path_of, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.equipment import Capacity, Equipment
 from checker.design.performance import Backup
 from checker.each import blank
-from checker.physics.heat_pump import LoadLine, PerformancePoint, balance_points, capacity_at, load_line
-from checker.quantities.equipment import Group, indoor_units, is_heat_pump, outdoor_of
+from checker.physics.heat_pump import (
+    FURTHEST_BELOW,
+    LoadLine,
+    PerformancePoint,
+    balance_points,
+    capacity_at,
+    load_line,
+)
+from checker.quantities.equipment import Group, first_told, indoor_units, is_heat_pump, outdoor_of
 from checker.quantities.unit_loads import group_heating_load
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 
@@ -67,18 +74,12 @@ def stops_at_design(case: Case, unit: Equipment) -> bool:
     return lowest is not None and lowest > winter_outdoor(case, unit)
 
 
-def at_design_by_outdoor_unit(case: Case, unit: Equipment) -> float:
+def at_design_by_outdoor_unit(case: Case, unit: Equipment, outdoor: Equipment) -> float:
     """Rated capacity of a unit times what its outdoor unit keeps of its own at the design temperature."""
-    outdoor = outdoor_of(case, unit)
-    if outdoor is None:
-        raise Missing(f"{unit.path}.heating.at_design")
     rated, base = gather(
         [lambda: float(case.get(heating_of(unit), "rated")), lambda: float(case.get(heating_of(outdoor), "rated"))]
     )
-    cold = either(
-        lambda: float(case.get(heating_of(outdoor), "at_design")),
-        lambda: capacity_at(table_of(case, outdoor), winter_outdoor(case, unit)),
-    )
+    cold = compressor_capacity(case, outdoor)
     if base <= 0.0:
         raise CannotJudge(f"{outdoor.name} is said to have no capacity")
     return rated * cold / base
@@ -91,11 +92,16 @@ def compressor_capacity(case: Case, unit: Equipment) -> float:
     """Heating capacity of a heat pump at the winter design temperature, backup left out."""
     if stops_at_design(case, unit):
         return 0.0
-    return either(
-        lambda: float(case.get(heating_of(unit), "at_design")),
-        lambda: capacity_at(table_of(case, unit), winter_outdoor(case, unit)),
-        lambda: at_design_by_outdoor_unit(case, unit),
-    )
+    heating, outdoor = heating_of(unit), outdoor_of(case, unit)
+    stated = case.maybe(heating, "at_design")
+    if stated is not None:
+        return float(stated)
+    if heating.points:
+        return capacity_at(table_of(case, unit), winter_outdoor(case, unit))
+    known = None if outdoor is None else outdoor.heating
+    if outdoor is not None and known is not None and (known.points or case.speaks_of(known, "at_design")):
+        return at_design_by_outdoor_unit(case, unit, outdoor)
+    return float(case.get(heating, "at_design"))
 
 
 @quantity("heat_rate")
@@ -119,9 +125,9 @@ def heat_at_design(case: Case, unit: Equipment) -> float:
         fuel = unit.backup is not None and unit.backup.kind == "fuel"
         return max(compressor, backup) if fuel else compressor + backup
     heating = heating_of(unit)
-    if unit.kind == "electric heat" and unit.heating is None:
-        return either(lambda: float(case.get(unit, "power")), lambda: float(case.get(heating, "rated")))
-    return float(case.get(heating, "rated" if heating.at_design is None else "at_design"))
+    if unit.kind == "electric heat":
+        return first_told(case, (heating, "at_design"), (unit, "power"), (heating, "rated"))
+    return first_told(case, (heating, "at_design"), (heating, "rated"))
 
 
 @quantity("heat_rate", "sum over the units that share the rooms")
@@ -169,6 +175,6 @@ def balance(case: Case, group: Group) -> Balance:
     line = group_line(case, group)
     points = table_of(case, pumps[0])
     found = balance_points(points, line)
-    coldest = max(line.design, min(each.temperature for each in points))
+    coldest = max(line.design, min(each.temperature for each in points) - FURTHEST_BELOW)
     short = capacity_at(points, coldest) < line.at(coldest)
     return Balance(found[-1] if found else None, short)

@@ -66,6 +66,12 @@ class HousePressure(NamedTuple):
         ways = [path for path in self.paths if self.combination.net > 0 or not path.one_way]
         return abs(self.combination.net) <= sum(path.flow(limit) for path in ways) * (1 + SLACK)
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """The balance step by step, in trade or metric units."""
+        from checker.quantities.pressure_sheet import pressure_lines
+
+        return pressure_lines(self, system)
+
 
 def pressure_under(case: Case, node: object, combination: Combination) -> HousePressure:
     """The house pressure under a combination of settings. Raises Missing."""

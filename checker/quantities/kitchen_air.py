@@ -1,10 +1,10 @@
-"""What airs a kitchen beside a hood that blows back into it, and which kitchens cook with gas."""
+"""What airs a kitchen beside a hood that blows back into it, which kitchens cook with gas, and who tells of it."""
 
 from checker.case import Case, Missing, quantity
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
 from checker.quantities.local_exhaust import local_exhaust, room_of_hood
-from checker.quantities.room_uses import kitchens, openable_area
+from checker.quantities.room_uses import BATH_USES, kitchens, openable_area, room_use
 
 GASES = ("gas", "propane")
 
@@ -43,7 +43,14 @@ def gas_kitchens(case: Case) -> list[Room]:
 
 @quantity()
 def spoken_of_elsewhere(case: Case, room: Room) -> bool:
-    """Whether gas cooking, or a recirculating hood without other air, already tells of a kitchen without exhaust."""
+    """Whether another rule tells of a room without exhaust already.
+
+    Of a bath: one with a window that is too small. Of a kitchen: gas cooking, or a recirculating hood without other air.
+    """
+    if room.window is not None and room_use(case, room) in BATH_USES:
+        window = room.window
+        areas = ((window.openable_area, "bath-window-openable"), (window.glazed_area, "bath-window"))
+        return any(area is not None and area < case.limit(key) for area, key in areas)
     if room in gas_kitchens(case):
         return True
     for hood in case.design.hoods.values():

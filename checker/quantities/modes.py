@@ -31,6 +31,12 @@ class Mode(NamedTuple):
         """Exhaust less supply, m3/s; positive draws the house down."""
         return self.exhaust - self.supply
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """What runs and its sums, in trade or metric units."""
+        from checker.quantities.pressure_sheet import mode_lines
+
+        return mode_lines(self, system)
+
 
 def linked(one: Stream, other: Stream, field: str) -> bool:
     """Whether either setting names the other (or its device) in `runs_with` or `not_with`."""

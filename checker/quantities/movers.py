@@ -22,6 +22,12 @@ class Stream(NamedTuple):
     exhaust: float
     continuous: bool
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """The stream on one line, in trade or metric units."""
+        from checker.quantities.pressure_sheet import stream_line
+
+        return [stream_line(self, system)]
+
 
 def device_of(setting: Setting) -> Device:
     """The fan, hood or equipment that a setting belongs to."""

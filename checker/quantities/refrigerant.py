@@ -202,7 +202,7 @@ def nail_gap(case: Case, line: RefrigerantLine, field: str, least: float) -> flo
 
 def near_deck(case: Case, line: RefrigerantLine) -> bool:
     """It does not run in an attic or roof."""
-    if line.deck_clearance is not None:
+    if case.maybe(line, "deck_clearance") is not None:
         return True
     places = [place if place not in case.design.rooms else room_use(case, case.design.rooms[place])
               for place in case.get(line, "location")]  # fmt: skip
@@ -214,7 +214,7 @@ def in_framing(case: Case, line: RefrigerantLine) -> bool:
     stated = case.maybe(line, "concealed")
     if stated is not None:
         return bool(stated)
-    if line.edge_distance is not None:
+    if case.maybe(line, "edge_distance") is not None:
         return True
     if not line.location:
         raise Missing(path_of(line, "concealed"))

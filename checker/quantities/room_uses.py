@@ -11,16 +11,20 @@ BATH_USES = ("bathroom", "toilet")
 
 @quantity()
 def room_use(case: Case, room: Room) -> str:
-    """What a room is for: its `use`, or its name where that is a use (`kitchen`, `bath`, `bath-2`)."""
+    """What a room is for: its `use`, or its name where that is or ends in a use (`bath-2`, `hall bath`)."""
     use = case.maybe(room, "use")
     if use is not None:
         return str(use)
     kind = fields_of(Room)["use"].shape.kind
     assert isinstance(kind, Choice)
-    named = kind.spellings.get(fold(room.name).rstrip("0123456789 "))
-    if named is None:
-        raise Missing(path_of(room, "use"))
-    return named
+    words = fold(room.name).rstrip("0123456789 ").split()
+    while len(words) > 1 and (len(words[-1]) == 1 or words[-1].isdigit()):
+        words.pop()
+    for first in range(len(words)):
+        named = kind.spellings.get(" ".join(words[first:]))
+        if named is not None:
+            return named
+    raise Missing(path_of(room, "use"))
 
 
 def rooms_used_as(case: Case, *uses: str, doubtful: bool = False) -> list[Room]:

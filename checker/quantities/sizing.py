@@ -3,11 +3,18 @@
 from functools import partial
 from typing import NamedTuple
 
-from checker.case import CannotJudge, Case, Missing, NotApplicable, either, gather, path_of, quantity
+from checker.case import CannotJudge, Case, NotApplicable, gather, path_of, quantity
 from checker.design.equipment import Capacity, Equipment
 from checker.each import blank
 from checker.physics.sizing import airflow_per_capacity, temperature_rise
-from checker.quantities.equipment import COMPRESSOR_KINDS, Group, indoor_units, is_heat_pump, outdoor_of
+from checker.quantities.equipment import (
+    COMPRESSOR_KINDS,
+    Group,
+    first_told,
+    indoor_units,
+    is_heat_pump,
+    outdoor_of,
+)
 from checker.quantities.heat_pump import heating_of
 from checker.quantities.movers import airflow
 from checker.quantities.ventilation_standard import site_of
@@ -36,7 +43,7 @@ def cooling_of(case: Case, unit: Equipment) -> Capacity:
 
 def full_of(case: Case, capacity: Capacity) -> float:
     """Full capacity: at design, else as rated."""
-    return either(lambda: float(case.get(capacity, "at_design")), lambda: float(case.get(capacity, "rated")))
+    return first_told(case, (capacity, "at_design"), (capacity, "rated"))
 
 
 def least_of(case: Case, unit: Equipment, capacity: Capacity) -> float | None:
@@ -107,20 +114,17 @@ def elevation(case: Case) -> float:
 @quantity("airflow", "rated airflow, else that of its fastest setting")
 def unit_airflow(case: Case, unit: Equipment) -> float:
     """Airflow of a blower at full capacity."""
-
-    def of_settings() -> float:
-        if not unit.settings:
-            raise Missing(path_of(unit, "airflow"))
-        return max(gather([partial(airflow, case, setting) for setting in unit.settings.values()]))
-
-    return either(lambda: float(case.get(unit, "airflow")), of_settings)
+    stated = case.maybe(unit, "airflow")
+    if stated is not None or not unit.settings:
+        return float(case.get(unit, "airflow"))
+    return max(gather([partial(airflow, case, setting) for setting in unit.settings.values()]))
 
 
 @quantity("", "airflow x density ratio / total cooling capacity", "common practice")
 def airflow_for_capacity(case: Case, unit: Equipment) -> float:
     """Airflow in standard air for the rated cooling capacity, m3/J."""
     capacity = cooling_of(case, unit)
-    total = either(lambda: float(case.get(capacity, "rated")), lambda: float(case.get(capacity, "at_design")))
+    total = first_told(case, (capacity, "rated"), (capacity, "at_design"), (capacity, "rated"))
     if total <= 0.0:
         raise NotApplicable("it has no cooling capacity")
     return airflow_per_capacity(unit_airflow(case, unit), total, elevation(case))
@@ -156,7 +160,7 @@ def outdoor_rated(case: Case, outdoor: Equipment) -> float:
 def rated(case: Case, unit: Equipment, field: str) -> float:
     """Rated or nominal capacity of a unit."""
     capacity: Capacity = getattr(unit, field) or blank(Capacity, f"{unit.path}.{field}")
-    return either(lambda: float(case.get(capacity, "rated")), lambda: float(case.get(unit, "nominal")))
+    return first_told(case, (capacity, "rated"), (unit, "nominal"), (capacity, "rated"))
 
 
 def stages_of(case: Case, unit: Equipment) -> str:

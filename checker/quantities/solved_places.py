@@ -37,6 +37,12 @@ class Backward(NamedTuple):
     name: str
     flow: float
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """What goes backward, on one line."""
+        from checker.quantities.solved_words import backward_lines
+
+        return backward_lines(self, system)
+
 
 @quantity()
 def backward(case: Case, circuit: Circuit) -> Backward | None:
@@ -87,6 +93,12 @@ class Drawn(NamedTuple):
 
     most: float
     least: float
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """Outdoor air at most and at least, on one line."""
+        from checker.quantities.solved_words import drawn_lines
+
+        return drawn_lines(self, system)
 
 
 @quantity()
@@ -146,6 +158,12 @@ class RingShare(NamedTuple):
     least: float
     design: float
     is_damped: bool
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """What the outlet takes, on one line."""
+        from checker.quantities.solved_words import ring_lines
+
+        return ring_lines(self, system)
 
 
 @quantity()

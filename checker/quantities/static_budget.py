@@ -49,6 +49,12 @@ class Budget(NamedTuple):
         """The share that surely takes most."""
         return max(self.shares, key=lambda share: share.low)
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """The budget as a table, in trade or metric units."""
+        from checker.quantities.budget_sheet import budget_lines
+
+        return budget_lines(self, system)
+
 
 @quantity()
 def clean_budget(case: Case, circuit: Circuit) -> Budget:

@@ -25,6 +25,12 @@ class Offer(NamedTuple):
     words: str
     ask: str
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """What is offered, on one line."""
+        from checker.quantities.budget_sheet import offer_text
+
+        return [offer_text(self, system)]
+
 
 def curve_of(mover: Fan | Equipment, setting: Setting | None) -> Curve | None:
     """The curve of a setting: by its key or its `setting`; the only curve serves the fastest setting."""

@@ -1,6 +1,7 @@
 """The numbers of a static pressure budget, named for messages."""
 
 from collections.abc import Mapping
+from math import inf
 
 from checker.quantities.duct_ways import Share
 from checker.quantities.static_budget import Budget
@@ -14,7 +15,7 @@ def budget_numbers(budget: Budget, size: Size | None = None, moved: float | None
         "fan": Num(budget.name),
         "airflow": Num(budget.airflow, "airflow"),
         "needed": Num(budget.low, "pressure"),
-        "offered": Num(budget.offer.high, "pressure"),
+        "offered": Num(budget.offer.high if budget.offer.high < inf else budget.offer.low, "pressure"),
         "excess": Num(max(budget.low - budget.offer.high, 0.0), "pressure"),
     }
     if budget.shares:

@@ -2,17 +2,21 @@
 
 from collections.abc import Callable
 from functools import partial
+from typing import NamedTuple
 
-from checker.case import CannotJudge, Case, Missing, either, gather, quantity
+from checker.case import CannotJudge, Case, Missing, gather, quantity
 from checker.design.rooms import Room
-from checker.quantities.declared_loads import (
+from checker.quantities.equipment import Group
+from checker.quantities.loads import (
     block_cooling_latent,
     block_cooling_sensible,
     block_heating_load,
     room_cooling_sensible,
     room_heating_load,
 )
-from checker.quantities.equipment import Group
+
+SENSIBLE_AT_LEAST = 0.6
+"""Share of a house's total cooling load that is surely sensible."""
 
 
 def sum_of_rooms(case: Case, group: Group, load: Callable[[Case, Room], float]) -> float:
@@ -25,34 +29,51 @@ def sum_of_rooms(case: Case, group: Group, load: Callable[[Case, Room], float]) 
     return sum(gather([partial(load, case, room) for room in rooms]))
 
 
+def speaks_of_rooms(case: Case, group: Group, field: str) -> bool:
+    """Whether any room of a group states a load, or that it is to be decided."""
+    return any(case.speaks_of(case.design.rooms[name], field) for name in group.rooms)
+
+
 @quantity("heat_rate", "of the whole house, else the sum over the rooms that are served")
 def group_heating_load(case: Case, group: Group) -> float:
     """Heating load of the rooms of a group at winter design."""
-    if group.whole_house:
-        return either(
-            lambda: block_heating_load(case, case.design), lambda: sum_of_rooms(case, group, room_heating_load)
-        )
+    if group.whole_house and not group.lacking:
+        try:
+            return block_heating_load(case, case.design)
+        except Missing:
+            if not speaks_of_rooms(case, group, "heating_load"):
+                raise
     return sum_of_rooms(case, group, room_heating_load)
 
 
 @quantity("heat_rate", "of the whole house, else the sum over the rooms that are served")
 def group_cooling_sensible(case: Case, group: Group) -> float:
     """Sensible cooling load of the rooms of a group at summer design."""
-    if group.whole_house:
-        return either(
-            lambda: block_cooling_sensible(case, case.design),
-            lambda: sum_of_rooms(case, group, room_cooling_sensible),
-        )
+    if group.whole_house and not group.lacking:
+        try:
+            return block_cooling_sensible(case, case.design)
+        except Missing:
+            if not speaks_of_rooms(case, group, "cooling_load"):
+                raise
     return sum_of_rooms(case, group, room_cooling_sensible)
 
 
-@quantity("heat_rate", "sensible and latent, of the whole house")
-def group_cooling_total(case: Case, group: Group) -> float:
+class LoadSpan(NamedTuple):
+    """What a load is at least and at most, W, and the paths that would settle it."""
+
+    low: float
+    high: float
+    missing: tuple[str, ...] = ()
+
+
+@quantity("", "sensible and latent; without the latent load between the sensible load and 1 / 0.6 of it")
+def group_cooling_total(case: Case, group: Group) -> LoadSpan:
     """Total cooling load of a group that serves the whole house. CannotJudge for a part of it."""
-    if group.lacking:
-        raise Missing(*group.lacking)
+    sensible = group_cooling_sensible(case, group)
     if not group.whole_house:
         raise CannotJudge(f"{group.name} cools a part of the house, whose share of the latent load is not known")
-    return sum(
-        gather([partial(block_cooling_sensible, case, case.design), partial(block_cooling_latent, case, case.design)])
-    )
+    try:
+        total = sensible + float(block_cooling_latent(case, case.design))
+    except Missing as gap:
+        return LoadSpan(sensible, sensible / SENSIBLE_AT_LEAST, gap.paths)
+    return LoadSpan(total, total)

@@ -15,7 +15,7 @@ from checker.rule import Finding, Meets, Rule
 def lift_is_stated(case: Case, drain: CondensateDrain) -> bool:
     """No pump is drawn, or its lift is not stated."""
     pump = case.maybe(drain, "pump")
-    return pump is not None and pump.lift is not None
+    return pump is not None and case.maybe(pump, "lift") is not None
 
 
 @quantity("water_flow")

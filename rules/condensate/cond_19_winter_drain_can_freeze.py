@@ -7,11 +7,10 @@ Keep the drain inside the warm space to its end, or show heat trace and insulati
 """
 
 from checker.case import Case, NotApplicable, given, quantity
-from checker.design.combustion import Burner
 from checker.design.condensate import CondensateDrain
 from checker.design.fans import Fan
 from checker.quantities.cold_climate import is_cold
-from checker.quantities.condensate import drains, is_heater, sources
+from checker.quantities.condensate import drains, is_condensing, sources
 from checker.quantities.room_uses import room_use
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -20,7 +19,7 @@ COLD = ("outdoors", "garage", "exterior wall", "roof", "floor over unconditioned
 
 def drips_in_winter(case: Case, drain: CondensateDrain) -> bool:
     """It carries water in the cooling season only."""
-    return any(isinstance(each, (Fan, Burner)) or is_heater(each) for each in sources(case, drain))
+    return any(isinstance(each, Fan) or is_condensing(case, each) for each in sources(case, drain))
 
 
 @quantity()

@@ -11,7 +11,8 @@ from checker.case import Case, Missing, quantity
 from checker.design.airway import Run
 from checker.design.ducts import Outlet
 from checker.quantities.duct_flow import system_of
-from checker.quantities.duct_graph import Tree, sketch
+from checker.quantities.duct_graph import Tree, is_return_outlet, sketch
+from checker.quantities.duct_mesh_walk import closes_rings
 from checker.quantities.duct_scope import systems
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -33,11 +34,12 @@ def joint(case: Case, piece: Run | Outlet) -> str:
     if isinstance(piece, Outlet):
         return outlet_joint(case, drawn, piece)
     if piece.name in drawn.rings:
-        return "twice"
+        return "joined" if closes_rings(case, system_of(piece)) else "twice"
     if piece not in drawn.loose:
         if drawn.branches[piece.name].is_dead_end:
-            far = "to" if drawn.branches[piece.name].side == "supply" else "from"
-            raise Missing(f"{piece.path}.{far}")
+            far = "to" if drawn.branches[piece.name].side == "supply" else "from_"
+            if getattr(piece, far) is None:  # else it ends at a run that another way reaches first: a ring
+                raise Missing(f"{piece.path}.{far.rstrip('_')}")
         return "joined"
     if piece.from_ is None or piece.to is None:
         fields = (("from", piece.from_), ("to", piece.to))
@@ -68,8 +70,12 @@ def check(piece: Run | Outlet, found: str) -> Meets | Finding:
             help="let it begin at one run only, or name the second run differently",
             numbers=numbers,
         )
-    what = "outlet {piece} is fed by no run" if isinstance(piece, Outlet) else "run {piece} is not joined to the fan"
-    remedy = "name it as `to` of its run" if isinstance(piece, Outlet) else "name what is at both of its ends"
+    if not isinstance(piece, Outlet):
+        what, remedy = "run {piece} is not joined to the fan", "name what is at both of its ends"
+    elif is_return_outlet(piece):
+        what, remedy = "grille {piece} is joined to no run", "name it as `from` of its run"
+    else:
+        what, remedy = "outlet {piece} is fed by no run", "name it as `to` of its run"
     return Finding(f"{what} of {{system}}", help=remedy, numbers=numbers)
 
 

@@ -9,7 +9,8 @@ Every loss is taken at its highest here, so the true airflow is more than the on
 """
 
 from checker.quantities.circuits import Circuit, at_setting, circuit_flow
-from checker.quantities.solved_airflows import Overrun, curved_circuits, overrun
+from checker.quantities.fan_operation import Overrun, overrun
+from checker.quantities.solved_airflows import curved_circuits
 from checker.rule import Finding, Meets, Num, Rule
 
 

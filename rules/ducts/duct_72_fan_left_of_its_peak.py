@@ -8,7 +8,7 @@ less air.
 """
 
 from checker.quantities.circuits import Circuit, at_setting
-from checker.quantities.solved_airflows import Stall, peaked_circuits, stall
+from checker.quantities.fan_operation import Stall, peaked_circuits, stall
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -23,7 +23,7 @@ def check(circuit: Circuit, found: Stall) -> Meets | Finding:
     if not found.is_left:
         return Meets(numbers)
     return Finding(
-        "{fan} runs left of the peak of its curve: at {peak_flow} it gives {peak}, its ducts take at least {taken}",
+        "{fan} runs left of the peak of its curve: at {peak_flow}, where the peak gives {peak}, {taken} or more is taken",
         help="lower what the ducts take at {peak_flow} below {peak}, or choose a fan whose peak lies at less air",
         numbers=numbers,
     )

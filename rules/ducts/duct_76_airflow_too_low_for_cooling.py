@@ -9,18 +9,14 @@ than the one named.
 
 from checker.case import CannotJudge
 from checker.quantities.circuits import Circuit, at_setting
-from checker.quantities.solved_airflows import (
-    DEPENDS,
-    NOT_PRINTED,
-    Moved,
-    cooling_circuits,
-    moved,
-    rated_cooling,
-)
+from checker.quantities.fan_operation import cooling_circuits, rated_cooling
+from checker.quantities.solved_airflows import DEPENDS, NOT_PRINTED, Moved, moved
 from checker.rule import Finding, Meets, Num, Rule
 
 TON = 3516.8528420667
 """W in 12000 Btu/h."""
+SLACK = 1e-6
+"""Share that the search for the operating point may be off."""
 
 
 def check(circuit: Circuit, found: Moved, cooling: float, each: float) -> Meets | Finding:
@@ -32,7 +28,7 @@ def check(circuit: Circuit, found: Moved, cooling: float, each: float) -> Meets 
         "least": Num(least, "airflow"),
         "cooling": Num(cooling, "heat_rate"),
     }
-    if found.low < least * (1.0 - 1e-9) or (found.is_less and found.low <= least):
+    if found.low < least * (1.0 - SLACK) or (found.is_less and found.low <= least):
         return Finding(
             "{fan} moves {most} at most through its ducts; {cooling} of cooling asks for {least} or the coil ices",
             help="enlarge what takes most of the static pressure until {least} comes",
@@ -40,7 +36,7 @@ def check(circuit: Circuit, found: Moved, cooling: float, each: float) -> Meets 
         )
     if found.is_less:
         raise CannotJudge(NOT_PRINTED)
-    if found.high < least * (1.0 - 1e-9):
+    if found.high < least * (1.0 - SLACK):
         raise CannotJudge(DEPENDS)
     return Meets(numbers)
 

@@ -9,9 +9,10 @@ procedure: hold them against its text.
 """
 
 from checker.case import Case, Missing, quantity
+from checker.design.equipment import Equipment
 from checker.quantities.equipment import HEADS, Group, all_cooling, is_heat_pump
 from checker.quantities.sizing import cooling_of, cooling_total, least_of, stages_of
-from checker.quantities.unit_loads import group_cooling_total
+from checker.quantities.unit_loads import LoadSpan, group_cooling_total
 from checker.quantities.ventilation_standard import site_of
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -23,7 +24,7 @@ def central(case: Case) -> list[Group]:
 
 def has_load(case: Case, group: Group) -> bool:
     """The house has no cooling load."""
-    return group_cooling_total(case, group) > 0.0
+    return group_cooling_total(case, group).high > 0.0
 
 
 def in_heating_climate(case: Case) -> bool:
@@ -33,24 +34,33 @@ def in_heating_climate(case: Case) -> bool:
     return float(heating) >= float(case.limit("heating-climate-ratio")) * float(cooling)
 
 
-@quantity("heat_rate", "load x the factor of its stages, or the load and an allowance for a heat pump in the cold")
-def greatest_cooling(case: Case, group: Group) -> float:
-    """Greatest total capacity that the selection allows."""
-    unit, load = group.units[0], group_cooling_total(case, group)
-    factor = float(case.limit("cooling-size")[stages_of(case, unit)])
-    most = factor * load
+def greatest_for(case: Case, unit: Equipment, load: float, total: float) -> float:
+    """Greatest total capacity that the selection allows for a load; more for a heat pump in a heating climate."""
+    most = float(case.limit("cooling-size")[stages_of(case, unit)]) * load
     if not is_heat_pump(case, unit):
         return most
     most = max(most, float(case.limit("heat-pump-cooling-size")) * load)
-    if cooling_total(case, group) > most:
-        try:
-            cold = in_heating_climate(case)
-        except Missing:
-            if cooling_total(case, group) <= load + float(case.limit("heating-climate-allowance")):
-                raise
-            return most
-        if cold:
-            most = max(most, load + float(case.limit("heating-climate-allowance")))
+    allowed = load + float(case.limit("heating-climate-allowance"))
+    if most < total <= allowed:
+        return allowed if in_heating_climate(case) else most
+    return max(most, allowed) if total > allowed > most and not knows_to_cool(case) else most
+
+
+def knows_to_cool(case: Case) -> bool:
+    """Whether the degree days are known to be those of a cooling climate."""
+    try:
+        return not in_heating_climate(case)
+    except Missing:
+        return False
+
+
+@quantity("heat_rate", "load x the factor of its stages, or the load and an allowance for a heat pump in the cold")
+def greatest_cooling(case: Case, group: Group) -> float:
+    """Greatest total capacity that the selection allows. Raises Missing where the latent load decides."""
+    unit, load, total = group.units[0], group_cooling_total(case, group), cooling_total(case, group)
+    most = greatest_for(case, unit, load.high, total)
+    if load.missing and total <= most and total > greatest_for(case, unit, load.low, total):
+        raise Missing(*load.missing)
     return most
 
 
@@ -61,16 +71,21 @@ def follows_the_load(case: Case, group: Group) -> bool:
     if stages_of(case, unit) == "single stage":
         return False
     least = least_of(case, unit, cooling_of(case, unit))
-    return least is not None and least <= group_cooling_total(case, group)
+    return least is not None and least <= group_cooling_total(case, group).low
 
 
-def check(group: Group, total: float, load: float, most: float, follows: bool) -> Meets | Finding:
+def check(group: Group, total: float, load: LoadSpan, most: float, follows: bool) -> Meets | Finding:
     """Compare the capacity with the window."""
-    numbers = {"unit": Num(group.name), "ratio": Num(round(total / load, 2))}
+    numbers = {
+        "unit": Num(group.name),
+        "load": Num(load.high, "heat_rate"),
+        "ratio": Num(round(total / load.high, 2)),
+    }
     if follows or total <= most * (1 + 1e-9):
         return Meets(numbers)
+    word = "of no more than" if load.missing else "of"
     return Finding(
-        "{unit} cools with {cooling_total} against a total load of {group_cooling_total}, {ratio} times as much",
+        f"{{unit}} cools with {{cooling_total}} against a total load {word} {{load}}, {{ratio}} times as much",
         at="cooling",
         help="choose a total capacity of no more than {greatest_cooling}, or equipment that follows the load",
         numbers=numbers,

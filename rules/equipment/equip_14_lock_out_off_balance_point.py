@@ -14,20 +14,21 @@ from checker.quantities.heat_pump import Balance, balance
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def locked_unit(group: Group) -> Equipment | None:
+def locked_unit(case: Case, group: Group) -> Equipment | None:
     """The unit of a group whose backup has an outdoor lock-out."""
-    return next((u for u in group.units if u.backup is not None and u.backup.lock_out is not None), None)
+    locked = (u for u in group.units if u.backup is not None and case.speaks_of(u.backup, "lock_out"))
+    return next(locked, None)
 
 
 def with_lock_out(case: Case) -> list[Group]:
     """Heating groups whose backup has an outdoor lock-out."""
-    return [group for group in all_heating(case) if locked_unit(group) is not None]
+    return [group for group in all_heating(case) if locked_unit(case, group) is not None]
 
 
 @quantity("temperature")
 def lock_out(case: Case, group: Group) -> float:
     """Outdoor temperature above which the backup is locked out."""
-    unit = locked_unit(group)
+    unit = locked_unit(case, group)
     assert unit is not None
     return float(case.get(unit.backup, "lock_out"))
 

@@ -23,7 +23,7 @@ def doubted(case: Case) -> list[Equipment]:
     return [
         unit
         for unit in case.design.equipment.values()
-        if unit.heating is not None and unit.heating.at_design is not None and is_heat_pump(case, unit)
+        if unit.heating is not None and case.speaks_of(unit.heating, "at_design") and is_heat_pump(case, unit)
     ]
 
 

@@ -26,9 +26,9 @@ def check(unit: Equipment, gaps: list[tuple[float, float, str]]) -> Meets | Find
     words = {"front": "in front of", "back": "behind", "above": "above"}.get(side, f"at the {side} of")
     numbers = {
         "unit": Num(unit.name),
-        "drawn": Num(drawn, "length"),
-        "asked": Num(least, "length"),
-        "short": Num(least - drawn, "length"),
+        "drawn": Num(drawn, "diameter"),
+        "asked": Num(least, "diameter"),
+        "short": Num(least - drawn, "diameter"),
         "side": Num(words),
     }
     return Finding(

@@ -30,7 +30,11 @@ def check(unit: Equipment, space: float, least: float) -> Meets | Finding:
         "{service_space} are clear in front of the service side of {unit}, less than {limit}",
         at="siting.service_space",
         help="turn or move {unit} so that {limit} by {limit} are clear in front of its service side",
-        numbers={"unit": Num(unit.name)},
+        numbers={
+            "unit": Num(unit.name),
+            "service_space": Num(space, "diameter"),
+            "limit": Num(least, "diameter"),
+        },
     )
 
 

@@ -25,7 +25,7 @@ def check(room: Room, use: str, exhaust: RoomExhaust, elsewhere: bool) -> Meets 
     if exhaust.present:
         return Meets()
     if elsewhere:
-        raise NotApplicable("another rule tells of its cooking without exhaust")
+        raise NotApplicable("another rule tells that it has no exhaust")
     if room.window is None and use != "kitchen":
         raise NotApplicable("it has no window to rely on; another rule asks for its exhaust")
     window = "; a window alone stays shut when it is cold" if room.window is not None else ""

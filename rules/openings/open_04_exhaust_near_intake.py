@@ -5,7 +5,8 @@ through the bedrooms. On one wall, wind drives the plume along it.
 
 The usual cause is that intake, bath exhaust and hood exhaust all go to the same gable because the attic leads
 there. Put the intake on another wall, move it along, or raise the exhaust well above it. Where both hoods of a
-recovery unit are close together by design, a combined terminal that is listed for it may be allowed.
+recovery unit are close together by design, a combined terminal that is listed for it may be allowed. Where only the
+distance is told, the height counts for nothing: show it with `at`, `height_over_grade` or `above`.
 """
 
 from checker.case import Case, quantity

@@ -18,8 +18,9 @@ from checker.rule import Finding, Meets, Num, Rule
 
 
 def has_no_lower_limit(case: Case, design: Design) -> bool:
-    """No exhaust runs, or a burner sets a lower limit, which is judged by itself."""
-    if largest_alone(case, design).net <= 0.0:
+    """No exhaust runs on demand, or a burner sets a lower limit, which is judged by itself."""
+    together = largest_alone(case, design)
+    if together.net <= 0.0 or all(one.continuous or one.net <= 0.0 for one in together.running):
         return False
     try:
         return most_sensitive(case, design) is None

@@ -67,7 +67,7 @@ def test_the_table_ends_at_300_cfm() -> None:
 
 def test_next_size_takes_the_duct_with_its_elbows() -> None:
     row = TableRow("flexible", 4 * INCH, 80 * CFM)
-    judged = Judged(40 * FOOT, 2, 4 * FOOT, 0.0, row, True)
+    judged = Judged(40 * FOOT, 2, 4 * FOOT, 0.0, row, True, 80 * CFM)
     # 5 in: 81 ft less 2 x 15 ft leaves 51 ft
     assert next_size(TABLE, judged, 15 * FOOT) == pytest.approx(5 * INCH)
     assert next_size(TABLE, judged._replace(length=52 * FOOT), 15 * FOOT) == pytest.approx(6 * INCH)

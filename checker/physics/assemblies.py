@@ -1,0 +1,100 @@
+"""Heat transmission of walls, ceilings, roofs and floors: layers in series, framing in parallel, air films.
+
+Units: m, m2 K/W, W/(m2 K), shares 0 to 1.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from checker.physics.arguments import require_finite, require_fraction, require_not_negative, require_positive
+
+R_UNIT = 0.17611018
+"""m2 K/W in one h ft2 F/Btu."""
+
+FILM_OUTSIDE = 0.17 * R_UNIT
+"""Outdoor film in wind, m2 K/W: Washington State Energy Code, WAC 51-11-0526."""
+
+FILM_INSIDE = {"wall": 0.68 * R_UNIT, "up": 0.61 * R_UNIT, "down": 0.92 * R_UNIT}
+"""Still-air film by direction of the heat, m2 K/W: Washington State Energy Code, WAC 51-11-0526."""
+
+WOOD_PER_METRE = 1.25 * R_UNIT / 0.0254
+"""Resistance of softwood framing for each m along the heat flow, m K/W (R-1.25 per inch): ASHRAE 90.1,
+appendix A."""
+
+WALL_FRAMING_SHARE = 0.23
+"""Studs and headers of a wall framed at 16 in: Washington State Energy Code, WAC 51-11-1005 (0.19 + 0.04)."""
+
+JOIST_FRAMING_SHARE = 0.10
+"""Rafters or joists of a roof or floor: ASHRAE 90.1, appendix A (single-rafter roofs)."""
+
+MEMBER_DEPTH = {"2x4": 0.0889, "2x6": 0.1397, "2x8": 0.18415, "2x10": 0.23495, "2x12": 0.28575}
+"""Actual depth of framing lumber, m."""
+
+USUAL_BOARDS = {"wall": 1.66 * R_UNIT, "roof": 0.56 * R_UNIT, "ceiling": 0.45 * R_UNIT, "floor": 1.23 * R_UNIT}
+"""Siding, sheathing, gypsum board or floor boards where no layer is given, m2 K/W, from memory."""
+
+EAVES_SHARE = 0.85
+"""Share of a ceiling's loose-fill resistance that counts where it thins out over the outer walls: about what
+the published U-factors of attics with standard trusses imply (common practice)."""
+
+
+def u_of_layers(resistances: Sequence[float]) -> float:
+    """U-value in W/(m2 K) of layers in series with their films, each m2 K/W. ValueError for a sum of zero."""
+    for resistance in resistances:
+        require_not_negative(resistance=resistance)
+    total = sum(resistances)
+    require_positive(total_resistance=total)
+    return 1.0 / total
+
+
+def u_parallel(paths: Sequence[tuple[float, float]]) -> float:
+    """U-value of heat paths side by side, given as (share of the area, resistance m2 K/W); shares sum to 1.
+
+    Not for metal framing, whose flanges spread the heat. ValueError for impossible input.
+    Source: ASHRAE Handbook - Fundamentals 2021, chapter 27 (parallel-path method).
+    """
+    if not paths or abs(sum(share for share, _ in paths) - 1.0) > 1e-6:
+        raise ValueError("shares of parallel paths must sum to 1")
+    total = 0.0
+    for share, resistance in paths:
+        require_fraction(share=share)
+        require_positive(resistance=resistance)
+        total += share / resistance
+    return total
+
+
+def u_framed(cavity: float, depth: float, share: float, across: float) -> float:
+    """U-value of a wood-framed assembly in W/(m2 K).
+
+    `cavity` resistance between the members, m2 K/W; `depth` of the members, m; `share` of framing; `across`
+    resistance of everything that runs across, films included, m2 K/W. Insulation thicker than the members
+    lies over them too. ValueError for impossible input. Source as `u_parallel`.
+    """
+    require_not_negative(cavity=cavity, across=across, depth=depth)
+    require_fraction(share=share)
+    return u_parallel([(1.0 - share, cavity + across), (share, depth * WOOD_PER_METRE + across)])
+
+
+def greatest_cavity(depth: float) -> float:
+    """Highest resistance in m2 K/W that usual insulation gives in a depth in m: R-7 per inch, closed-cell foam.
+
+    Source: common practice (the most of products on the market).
+    """
+    require_positive(depth=depth)
+    return 7.0 * R_UNIT / 0.0254 * depth
+
+
+def buffer_temperature(
+    to_rooms: float, indoor: float, to_outdoors: float, outdoor: float, air_to_outdoors: float = 0.0
+) -> float:
+    """Temperature in K of an unheated space between rooms and outdoors, by its heat balance.
+
+    `to_rooms`, `to_outdoors` conductances W/K, `air_to_outdoors` heat capacity flow of outdoor air W/K.
+    ValueError where nothing conducts. Source: ASHRAE Handbook - Fundamentals 2021, chapter 17.
+    """
+    require_not_negative(to_rooms=to_rooms, to_outdoors=to_outdoors, air_to_outdoors=air_to_outdoors)
+    require_finite(indoor=indoor, outdoor=outdoor)
+    outward = to_outdoors + air_to_outdoors
+    require_positive(conductance=to_rooms + outward)
+    return (to_rooms * indoor + outward * outdoor) / (to_rooms + outward)
