@@ -37,8 +37,15 @@ def first_of_each(path: str, reading: Reading) -> dict[str, str]:
     for case in reading.data.get("cases") or []:
         outcome = case.get("outcome")
         if outcome in SHOWN and outcome not in designs:
-            designs[outcome] = as_text(merged(base, case.get("with") or {}))
+            designs[outcome] = under(case.get("criteria")) + as_text(merged(base, case.get("with") or {}))
     return designs
+
+
+def under(criteria: dict[str, str] | None) -> str:
+    """A comment that tells the design criteria of the jurisdiction, where an example depends on them."""
+    if not criteria:
+        return ""
+    return f"# design criteria of the jurisdiction: {', '.join(f'{key} {value}' for key, value in criteria.items())}\n"
 
 
 def as_text(design: dict[str, Any]) -> str:

@@ -14,7 +14,7 @@ TBD = frozenset(
     {"tbd", "tbc", "to be determined", "to be decided", "to be confirmed", "unknown", "?", "vif", "by others", "nic",
      "per mfr", "don't know", "not decided"}
 )  # fmt: skip
-NONE = frozenset({"none", "no", "n/a", "na"})
+NONE = frozenset({"none", "no", "n/a", "na", "none required", "not required", "none provided", "not provided"})
 THOUSANDS = re.compile(r"\d{3}(?!\w)")
 PER_HOUR = re.compile(r"(?:/|\bper\s)\s*(?:h|hr|hour)\b", re.IGNORECASE)
 TWO_FACTS = re.compile(r"\s*(?:@|\bat\b)\s*")

@@ -2,6 +2,7 @@
 
 from typing import Annotated
 
+from checker.design.energy_paper import EnergyPaper
 from checker.design.fields import (
     Airflow,
     AirtightnessFact,
@@ -131,6 +132,7 @@ class Papers(Node):
     ventilation: VentilationWorksheet | None = said("figures on the ventilation worksheet")
     ducts: DuctWorksheet | None = said("figures on the duct worksheet")
     loads: LoadsPaper | None = said("figures on the load calculation")
+    energy: EnergyPaper | None = said("what the energy papers claim")
     balancing_report: Plain | None = said("where the balancing report is", "packet page 14")
 
 

@@ -14,6 +14,7 @@ from checker.design.fields import (
     Reference,
     Resistance,
     Share,
+    SmallArea,
     Temperature,
     UValue,
     Volume,
@@ -235,5 +236,6 @@ class Envelope(Node):
     doors: dict[str, OutsideDoor] = named("opaque outside doors by name")
     below_grade_walls: dict[str, BelowGradeWall] = named("walls against the ground by name")
     slabs: dict[str, Slab] = named("floors on or in the ground by name")
+    flue_area: SmallArea | None = said("net area of open flues and chimneys; none where absent", "28 in2")
     buffers: dict[BufferPlace, Buffer] = named("unheated spaces beside the rooms: attic, crawl space, garage, basement")
     notes: Plain | None = said("anything a reader should know; no rule reads it")

@@ -13,7 +13,7 @@ from checker.run import fault_rule
 
 OF_THE_FORMAT = "standard"  # YAML 1.2 and the published schema of design files
 UNWRITTEN = "common practice"
-RAISES = re.compile(r"\s*\bRaises\b.*")
+RAISES = re.compile(r"\s*\b(?:Raises|NotApplicable|CannotJudge|Missing)\b.*")
 
 
 def page_of(rule: Rule) -> tuple[str, list[str]]:

@@ -210,7 +210,7 @@ class Sheet:
 def result_lines(result: Any, system: str) -> list[str]:
     """A record; one that lays out its own lines keeps their columns."""
     lines = record_lines(result, system)
-    if hasattr(result, "worksheet_lines"):
+    if hasattr(result, "worksheet_lines") and len(lines) > 1:
         return ["      result", *(part for line in lines for part in in_columns(f"        {line}".rstrip()))]
     return [part for line in lines for part in wrapped(line, "      result   ", columns=COLUMNS)]
 

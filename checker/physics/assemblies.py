@@ -7,7 +7,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from checker.physics.arguments import require_finite, require_fraction, require_not_negative, require_positive
+from checker.physics.arguments import require_fraction, require_not_negative, require_positive
 
 R_UNIT = 0.17611018
 """m2 K/W in one h ft2 F/Btu."""
@@ -83,18 +83,3 @@ def greatest_cavity(depth: float) -> float:
     """
     require_positive(depth=depth)
     return 7.0 * R_UNIT / 0.0254 * depth
-
-
-def buffer_temperature(
-    to_rooms: float, indoor: float, to_outdoors: float, outdoor: float, air_to_outdoors: float = 0.0
-) -> float:
-    """Temperature in K of an unheated space between rooms and outdoors, by its heat balance.
-
-    `to_rooms`, `to_outdoors` conductances W/K, `air_to_outdoors` heat capacity flow of outdoor air W/K.
-    ValueError where nothing conducts. Source: ASHRAE Handbook - Fundamentals 2021, chapter 17.
-    """
-    require_not_negative(to_rooms=to_rooms, to_outdoors=to_outdoors, air_to_outdoors=air_to_outdoors)
-    require_finite(indoor=indoor, outdoor=outdoor)
-    outward = to_outdoors + air_to_outdoors
-    require_positive(conductance=to_rooms + outward)
-    return (to_rooms * indoor + outward * outdoor) / (to_rooms + outward)

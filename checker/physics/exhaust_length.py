@@ -26,7 +26,7 @@ TERMINAL_ALLOWANCE = 30.0 * FOOT
 """m of duct that the table keeps back in every cell, as much as two of its elbows."""
 
 ELBOW_DEDUCTION = 15.0 * FOOT
-"""m taken off for each elbow, IRC Table M1504.2 note b."""
+"""m taken off for each elbow, IRC Table M1504.2 note c."""
 
 NO_LIMIT_ABOVE = 200.0 * FOOT
 """m above which the table prints "no limit"; its printed cells put the step between 198 and 242 ft."""
@@ -68,7 +68,7 @@ def tabulated_length(airflow: float, diameter: float, roughness: float) -> float
 def length_after_elbows(length: float, elbows: int) -> float:
     """Length in m left of an allowed one after 15 ft for each elbow; never negative, inf stays inf.
 
-    ValueError for negative input. Source: IRC Table M1504.2 note b (M1506.2 in 2015).
+    ValueError for negative input. Source: IRC Table M1504.2 note c (M1506.2 in 2015).
     """
     if not length >= 0.0:
         raise ValueError(f"length must not be negative, got {length:g}")

@@ -73,6 +73,8 @@ def fan_circuits(case: Case, fan: Fan) -> list[Circuit]:
         if not there and fan.kind in WITHOUT_DUCT:
             return []
         return there or [Circuit(fan.path, fan.name, fan, setting, beside, None)]
+    if fan.duct is None and stands_in_runs(case, fan):
+        return []
     if fan.duct is None:
         bare = fan.kind in WITHOUT_DUCT or fan.role == "recirculating"
         return [] if bare else [Circuit(fan.path, fan.name, fan, setting, beside, None)]
@@ -80,6 +82,11 @@ def fan_circuits(case: Case, fan: Fan) -> list[Circuit]:
     if not judged:
         return [Circuit(fan.duct.path, fan.name, fan, None, beside, fan.duct)]
     return [Circuit(each.path, fan.name, fan, each, beside, fan.duct) for each in judged]
+
+
+def stands_in_runs(case: Case, fan: Fan) -> bool:
+    """Whether runs of another mover's system begin or end at a fan: it is solved together with that."""
+    return any(fan.name in (run.from_, run.to) for system in case.design.ducts.values() for run in system.runs.values())
 
 
 def with_supply(case: Case, own: list[DuctSystem]) -> list[DuctSystem]:

@@ -100,3 +100,20 @@ def way_to(network: DuctNetwork, terminal: Passage) -> list[Passage]:
                     ways[other] = [*ways[joint], each]
                     waiting.append(other)
     return [*ways.get(free_joint(terminal), []), terminal]
+
+
+def outward(network: DuctNetwork) -> list[Passage]:
+    """The passages in the order in which a walk from the mover meets them, what it blows through first."""
+    found = {network.centre.key: network.centre}
+    for first in (network.centre.end, network.centre.start):
+        waiting, seen = [first], {first, *HELD}
+        while waiting:
+            joint = waiting.pop(0)
+            for each in network.passages:
+                if joint in (each.start, each.end) and joint not in HELD and each.key not in found:
+                    found[each.key] = each
+                    beyond = each.end if each.start == joint else each.start
+                    if beyond not in seen:
+                        seen.add(beyond)
+                        waiting.append(beyond)
+    return list(found.values())

@@ -14,6 +14,7 @@ from checker.physics.losses import Leak, Part
 from checker.physics.network import Edge, Node, Solution, solve_network
 from checker.physics.validity import NoSolution, OutOfRange
 from checker.quantities.circuits import Circuit
+from checker.quantities.duct_graph import mover_of
 from checker.quantities.duct_losses import Item
 from checker.quantities.duct_mesh import HELD, OUTDOORS, ROOMS, Passage, mesh
 from checker.quantities.duct_mesh_walk import check_joined, part_around
@@ -74,7 +75,9 @@ def terminals_of(centre: Passage, passages: Sequence[Passage]) -> list[Passage]:
 def circuit_passages(case: Case, circuit: Circuit) -> tuple[Passage, tuple[Passage, ...]]:
     """(the mover's passage, all that shares its air). Raises Missing and CannotJudge where ducts hang nowhere."""
     mover = circuit.mover
-    assert mover is not None
+    if mover is None:
+        assert circuit.system is not None
+        mover = mover_of(case, circuit.system)
     if circuit.duct is not None:
         both = one_line(circuit)
         return both[0], tuple(both)

@@ -32,6 +32,8 @@ def is_for_cooling(case: Case, fan: Fan) -> bool:
 def greatest_exhaust(case: Case, device: Exhauster) -> float:
     """The most that an exhaust can take out, m3/s."""
     settings = case.get(device, "settings")
+    if not settings:
+        raise Missing(path_of(device, "settings"))
     flows: list[float] = []
     absent: list[str] = []
     for setting in settings.values():

@@ -5,10 +5,11 @@ from typing import NamedTuple
 from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
+from checker.design.fields import fold
 from checker.design.hoods import Dryer, Hood
 
 Device = Fan | Hood | Dryer | Equipment
-CONTINUOUS_NAMES = frozenset({"continuous", "always on", "always", "all day", "trickle", "low continuous"})
+CONTINUOUS_NAMES = frozenset({"always on", "always", "all day", "24/7", "24 h"})
 
 
 class Stream(NamedTuple):
@@ -52,7 +53,9 @@ def is_continuous(case: Case, setting: Setting) -> bool:
     control = None if isinstance(device, Dryer) or len(device.settings) != 1 else device.control
     if control is not None and case.maybe(control, "by") == "always on":
         return True
-    return setting.name.lower().replace("-", " ").replace("_", " ") in CONTINUOUS_NAMES
+    name = fold(setting.name.replace("(", " ").replace(")", " "))
+    words = {*name.split()}
+    return name in CONTINUOUS_NAMES or ("non" not in words and not words.isdisjoint(("continuous", "trickle")))
 
 
 @quantity("airflow", source="the measured flow wins once the house is built, else the designed one")

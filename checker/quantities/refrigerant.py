@@ -217,7 +217,7 @@ def in_framing(case: Case, line: RefrigerantLine) -> bool:
     if case.maybe(line, "edge_distance") is not None:
         return True
     if not line.location:
-        raise Missing(path_of(line, "concealed"))
+        raise Missing(path_of(line, "location"))
     return "exterior wall" in line.location or "floor over unconditioned" in line.location
 
 

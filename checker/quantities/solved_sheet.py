@@ -5,17 +5,17 @@ from collections.abc import Sequence
 from checker.design.airway import Airway
 from checker.design.ducts import Outlet
 from checker.physics.air import STANDARD_DENSITY
-from checker.quantities.damper_balance import Balance, free_joint, way_to
+from checker.quantities.damper_balance import Balance, free_joint, outward, way_to
 from checker.quantities.duct_mesh import Passage
 from checker.quantities.duct_network import Answer
 from checker.quantities.duct_solved import SolvedSystem
 from checker.sizes import Size, show_size
-from checker.units import DIMENSIONS, show
+from checker.units import DIMENSIONS, show, shown
 
-COLUMNS = 100
+COLUMNS = 102
 LEAST_PRESSURE = 1e-3
 """Pa, below which a pressure is shown as none."""
-COLUMN_UNITS = (("airflow", "airflow"), ("velocity", "velocity"), ("friction rate", "friction_rate"), ("pressure", "pressure"))
+COLUMN_UNITS = (("airflow", "airflow"), ("velocity", "velocity"), ("rate of friction", "friction_rate"), ("pressure", "pressure"))
 
 
 def solved_lines(solved: SolvedSystem, system: str) -> list[str]:
@@ -23,7 +23,8 @@ def solved_lines(solved: SolvedSystem, system: str) -> list[str]:
     network, model = solved.network, solved.network.model
     lines = [
         f"{solved.name}, ducts {solved.system}: {len(network.passages)} passages; the mover stands by {model.words}",
-        "rooms and outdoors at zero pressure, dampers open; loss = friction rate x length + C x velocity pressure + other",
+        "rooms, outdoors at zero pressure, dampers open; loss = rate x length + C x velocity pressure + other",
+        ", ".join(f"{what} in {unit(dimension, system)}" for what, dimension in COLUMN_UNITS),
     ]
     if network.density_ratio != 1.0:
         ratio = network.density_ratio
@@ -64,19 +65,20 @@ def answer_lines(solved: SolvedSystem, word: str, answer: Answer, balance: Balan
         lines += [f"    {name} takes {show(loss, 'pressure', system)}" for name, loss in answer.losses[each.key].items()]
     for joint, leak in answer.leaks.items():
         lines.append(f"  leakage at {joint_name(solved, joint)}: {show(leak, 'airflow', system)}")
-    ducts = [each for each in solved.network.passages if isinstance(each.thing, Airway)]
-    heads = ", ".join(f"{what} in {unit(dimension, system)}" for what, dimension in COLUMN_UNITS)
-    lines += [f"  {heads}; C on the velocity of the run", *table(run_rows(solved, answer, ducts, system))]
-    others = [each for each in solved.network.passages if each.kind in ("outlet", "filter")]
+    ordered = outward(solved.network)
+    ducts = [each for each in ordered if isinstance(each.thing, Airway)]
+    lines += table(run_rows(solved, answer, ducts, system))
+    others = [each for each in ordered if each.kind in ("outlet", "filter")]
     if others:
         lines += ["", *table(outlet_rows(solved, answer, others, balance, system))]
     return lines + way_lines(solved, answer, balance, system)
 
 
 def bare(value: float, dimension: str, system: str) -> str:
-    """A number without its unit, which the line above the table tells."""
-    value = 0.0 if dimension == "pressure" and abs(value) < LEAST_PRESSURE else value
-    return show(value, dimension, system).removesuffix(f" {unit(dimension, system)}")
+    """A number without its unit, which a line above the tables tells, with digits enough to follow it by hand."""
+    if dimension == "pressure" and abs(value) < LEAST_PRESSURE:
+        return "0"
+    return f"{shown(value, dimension, system)[0]:.4g}"
 
 
 def unit(dimension: str, system: str) -> str:

@@ -52,7 +52,7 @@ def equation_rate(case: Case, _node: object) -> float:
     terms = case.limit("whole-house-rate-equation")
     area, bedrooms = dwelling(case)
     per_area = converted(terms["per_area"], "airflow_per_area")
-    return float(per_area * area + converted(terms["per_person"], "airflow") * (max(bedrooms, 1) + 1))
+    return float(per_area * area + converted(terms["per_person"], "airflow") * (bedrooms + 1))
 
 
 @quantity("airflow", "the less of table and equation, where the edition has both")

@@ -13,7 +13,8 @@ from checker.quantities.duct_scope import ducts
 from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import Size, show_size
 
-WALL_STACK = 0.0889 * (1.0 + 1e-9)
+WALL_STACK = (0.0889 * (1.0 + 1e-9), 0.3683 * (1.0 + 1e-9))
+"""m, 3 1/2 in by 14 1/2 in: what fits between two studs."""
 
 
 def flat(case: Case) -> list[Airway]:
@@ -22,8 +23,13 @@ def flat(case: Case) -> list[Airway]:
         duct
         for duct in ducts(case)
         if (duct.size is None and f"{duct.path}.size" in case.design.tbd)
-        or (duct.size is not None and duct.size.shape != "round" and min(duct.size[1:3]) > WALL_STACK)
+        or (duct.size is not None and duct.size.shape != "round" and not is_wall_stack(duct.size))
     ]
+
+
+def is_wall_stack(size: Size) -> bool:
+    """Whether a duct fits between the studs of a wall."""
+    return min(size.width, size.height) <= WALL_STACK[0] and max(size.width, size.height) <= WALL_STACK[1]
 
 
 @quantity()

@@ -7,6 +7,7 @@ Show a thermostat for each system under the controls, and name the equipment tha
 """
 
 from checker.case import Case, Missing, quantity
+from checker.design.controls import ControlPoint
 from checker.design.equipment import Equipment
 from checker.design.fields import fold
 from checker.quantities.equipment import gives, outdoor_of
@@ -16,8 +17,8 @@ WITHOUT = ("stove", "fireplace")
 
 
 def systems(case: Case) -> list[Equipment]:
-    """Equipment that heats or cools rooms, where the controls are shown."""
-    if not case.stated("controls"):
+    """Equipment that heats or cools rooms, where thermostats are shown at all: a lone fan switch says nothing of them."""
+    if not any(is_thermostat(point) for point in case.design.controls.values()):
         return []
     return [
         unit
@@ -26,14 +27,20 @@ def systems(case: Case) -> list[Equipment]:
     ]
 
 
+def is_thermostat(point: ControlPoint) -> bool:
+    """Whether a control is called a thermostat."""
+    return "thermostat" in fold(f"{point.kind or ''} {point.name}")
+
+
 @quantity()
 def thermostats(case: Case, unit: Equipment) -> list[str]:
     """Names of the thermostats that switch a unit or its outdoor unit."""
     outdoor = outdoor_of(case, unit)
     names = {str(unit.name)} | ({str(outdoor.name)} if outdoor is not None else set())
-    found, open_ended = [], []
+    found = [f"control of {unit.name}"] if case.maybe(unit, "control") is not None else []
+    open_ended = []
     for point in case.design.controls.values():
-        if "thermostat" not in fold(f"{point.kind or ''} {point.name}"):
+        if not is_thermostat(point):
             continue
         if not point.switches:
             open_ended.append(f"{point.path}.switches")
@@ -58,5 +65,5 @@ def check(unit: Equipment, found: list[str]) -> Meets | Finding:
 RULE = Rule(
     code="EQUIP-36", name="system-without-thermostat", severity="correction", since="0.1",
     over=systems, needs=(thermostats,), cites=("thermostat-for-each-system",), check=check,
-    nothing="the controls are not shown, or nothing heats or cools", answers=("Q01",),
+    nothing="no thermostat is shown at all, or nothing heats or cools", answers=("Q01",),
 )  # fmt: skip

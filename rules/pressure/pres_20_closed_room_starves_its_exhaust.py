@@ -1,22 +1,40 @@
 """A closed bath or laundry lets too little air in for its exhaust.
 
-A bath fan is rated at about 0.1 in w.c. Where half of that is lost under the door, the fan moves clearly less than its
+A bath fan is rated at about 0.1 in w.c. Where more than half of that is lost under the door, the fan moves clearly less than its
 label says, and the mirror stays wet. A dryer in a closed laundry takes longer and wastes energy.
 
 Raise the undercut above the finished floor, or show a transfer grille; a dryer in a closet has an opening of its own.
 """
 
-from checker.case import Case
+from checker.case import Case, Missing
 from checker.design.rooms import Room
 from checker.physics.transfer import closed_door_pressure
 from checker.physics.transfer import transfer_area as area_for
-from checker.quantities.transfer import exhausted_rooms, replacement_flow, transfer_area
+from checker.quantities.transfer import (
+    exhausted_rooms,
+    replacement_flow,
+    room_pressure,
+    supplied_rooms,
+    transfer_area,
+    transfer_flow,
+)
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def takes_air_out(case: Case, room: Room) -> bool:
-    """No more air is taken out of the room than is supplied to it."""
-    return replacement_flow(case, room) > 1e-9
+    """No more air is taken out of the room than is supplied to it, or its door is too tight for its supply already."""
+    return replacement_flow(case, room) > 1e-9 and not swells(case, room)
+
+
+def swells(case: Case, room: Room) -> bool:
+    """Whether the air supplied to the room cannot leave it, which says more."""
+    if room not in supplied_rooms(case):
+        return False
+    try:
+        out, pressure = transfer_flow(case, room), room_pressure(case, room)
+    except Missing:
+        return False
+    return out > 1e-9 and pressure > case.limit("closed-door-pressure") * (1 + 1e-9)
 
 
 def check(room: Room, flow: float, area: float, limit: float) -> Meets | Finding:

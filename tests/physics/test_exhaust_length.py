@@ -81,7 +81,7 @@ def test_a_weaker_fan_gets_less_and_none_left_is_zero() -> None:
 
 
 def test_elbows_take_fifteen_feet_each() -> None:
-    # IRC Table M1504.2 note b.
+    # IRC Table M1504.2 note c.
     assert length_after_elbows(56 * FT, 2) / FT == pytest.approx(26.0)
     assert length_after_elbows(20 * FT, 2) == 0.0
     assert length_after_elbows(inf, 4) == inf

@@ -1,0 +1,100 @@
+"""Records of the loads: one line for each term, so that a reader can follow room by room."""
+
+from typing import NamedTuple
+
+from checker.units import show
+
+BTU_PER_SQUARE_FOOT = 3.154591  # W/m2 in one Btu/h ft2
+BTU_PER_FOOT = 1.730735  # W/(m K) in one Btu/(h ft F)
+
+
+class Factor(NamedTuple):
+    """One factor of a term: its SI value, its dimension, and what it is. `flux` and `edge` are shown per area, length."""
+
+    value: float
+    dimension: str
+    name: str = ""
+
+    def text(self, system: str) -> str:
+        """The factor in the reader's units."""
+        if self.dimension == "flux":
+            shown = f"{self.value:.2f} W/m2"
+            if system == "trade":
+                shown = f"{self.value / BTU_PER_SQUARE_FOOT:.2f} Btu/h ft2"
+        elif self.dimension == "edge":
+            shown = f"{self.value:.3f} W/m K" if system == "metric" else f"{self.value / BTU_PER_FOOT:.2f} Btu/h ft degF"
+        elif self.dimension == "temperature_difference" and system == "trade":
+            shown = f"{self.value * 1.8:.1f} degF"
+        elif self.dimension:
+            shown = show(self.value, self.dimension, system)
+        else:
+            shown = f"{self.value:.3g}"
+        return f"{self.name} {shown}" if self.name else shown
+
+
+class Term(NamedTuple):
+    """One part of a load in W: what it is, the factors whose product it is, what was assumed, where it is from."""
+
+    what: str
+    watts: float
+    factors: tuple[Factor, ...] = ()
+    assumed: tuple[str, ...] = ()
+    source: str = ""
+    from_memory: bool = False
+    area: float = 0.0
+    faces: str = ""
+
+    def line(self, system: str) -> str:
+        """The term as one line."""
+        product = " x ".join(factor.text(system) for factor in self.factors)
+        notes = [*self.assumed, *(["from memory"] if self.from_memory else [])]
+        tail = f" ({'; '.join(notes)})" if notes else ""
+        watts = show(self.watts, "heat_rate", system)
+        return f"{self.what}: {product} = {watts}{tail}" if product else f"{self.what}: {watts}{tail}"
+
+
+class Load(NamedTuple):
+    """The load of a room, or of the house, in W, with its terms."""
+
+    name: str
+    terms: tuple[Term, ...]
+
+    @property
+    def watts(self) -> float:
+        """The sum of the terms."""
+        return sum(term.watts for term in self.terms)
+
+    @property
+    def from_memory(self) -> tuple[str, ...]:
+        """What rests on coefficients from memory."""
+        return tuple(term.what for term in self.terms if term.from_memory)
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """One line for each term, and the sum."""
+        lines = [term.line(system) for term in self.terms]
+        return [*lines, f"sum for {self.name}: {show(self.watts, 'heat_rate', system)}"]
+
+
+class Loads(NamedTuple):
+    """The loads of the rooms beside that of the house, in W."""
+
+    house: Load
+    rooms: tuple[Load, ...]
+
+    @property
+    def sum_of_rooms(self) -> float:
+        """The sum over the rooms, W."""
+        return sum(room.watts for room in self.rooms)
+
+    @property
+    def from_memory(self) -> tuple[str, ...]:
+        """What rests on coefficients from memory."""
+        return self.house.from_memory
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """Every room term by term, then the house."""
+        lines = [f"{room.name}: {line}" for room in self.rooms for line in room.worksheet_lines(system)]
+        lines += [f"whole house: {line}" for line in self.house.worksheet_lines(system)]
+        memory = ", ".join(self.from_memory)
+        lines += [f"coefficients from memory in: {memory}"] if memory else []
+        return lines

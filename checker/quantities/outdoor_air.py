@@ -1,0 +1,178 @@
+"""Outdoor air in the design hour: leakage by weather, fans, heat recovery, and which rooms it comes into."""
+
+from typing import Literal, NamedTuple
+
+from checker.case import Case, Missing, either, gather, path_of, quantity
+from checker.design.fans import Fan
+from checker.design.rooms import Room
+from checker.physics.infiltration import combined_outdoor_air, design_infiltration, effective_leakage_area
+from checker.quantities.airtightness import house_of, leakage_exponent, leakage_flow
+from checker.quantities.assembly_values import envelope_of
+from checker.quantities.distribution import deliveries
+from checker.quantities.duct_surface import sensible_recovery
+from checker.quantities.equipment import heated_rooms
+from checker.quantities.moist_air import indoor_summer, indoor_winter, outdoor_summer, winter_design
+from checker.quantities.movers import Device
+from checker.quantities.room_uses import room_volume
+from checker.quantities.whole_house import exhaust_of, run_share, running, supply_of
+from checker.units import show
+
+Season = Literal["heating", "cooling"]
+
+
+class Recovered(NamedTuple):
+    """Air that passes a recovery unit both ways, m3/s, and what it recovers."""
+
+    fan: Fan
+    flow: float
+    sensible: float
+    latent: float
+
+
+class Supplied(NamedTuple):
+    """Outdoor air that a fan brings in without recovery, m3/s."""
+
+    device: Device
+    flow: float
+
+
+class OutdoorAir(NamedTuple):
+    """Outdoor air of the design hour, m3/s: by weather, in all without recovery, by fans, through recovery."""
+
+    infiltration: float
+    unrecovered: float
+    supplied: tuple[Supplied, ...]
+    exhausted: float
+    recovered: tuple[Recovered, ...]
+
+    @property
+    def by_fans(self) -> float:
+        """Outdoor air that fans bring in, m3/s."""
+        return sum(each.flow for each in self.supplied) + sum(each.flow for each in self.recovered)
+
+    @property
+    def leaking(self) -> float:
+        """Outdoor air that comes in through cracks, m3/s."""
+        return self.unrecovered - sum(each.flow for each in self.supplied)
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """Leakage by weather, fans, and what they come to together."""
+        supplied = sum(each.flow for each in self.supplied)
+        lines = [
+            f"infiltration by weather {show(self.infiltration, 'airflow', system)}, supplied without recovery "
+            f"{show(supplied, 'airflow', system)}, exhausted {show(self.exhausted, 'airflow', system)}: together "
+            f"{show(self.unrecovered, 'airflow', system)} (the larger of the fans' difference, and infiltration with half of it)"
+        ]
+        return lines + [
+            f"{each.fan.name}: {show(each.flow, 'airflow', system)} at {each.sensible:.0%} sensible, {each.latent:.0%} "
+            "moisture recovery"
+            for each in self.recovered
+        ]
+
+
+@quantity("length", "stated; else stories x ceiling height")
+def stack_height(case: Case, _design: object) -> float:
+    """Height of the conditioned space."""
+    house = house_of(case)
+
+    def by_stories() -> float:
+        stories, height = case.all(house, "stories", "ceiling_height")
+        return float(stories * height)
+
+    return either(lambda: float(case.get(house, "height")), by_stories)
+
+
+@quantity("small_area", "Q50 at 4 Pa, coefficient 1", "ASHRAE Handbook - Fundamentals 2021, chapter 16")
+def leakage_area(case: Case, design: object) -> float:
+    """Effective leakage area of the envelope at 4 Pa, from its airtightness."""
+    return effective_leakage_area(leakage_flow(case, design), leakage_exponent(case, design))
+
+
+def infiltration(case: Case, season: Season) -> float:
+    """Infiltration in the design hour, m3/s."""
+    design = case.design
+    area, height = gather([lambda: leakage_area(case, design), lambda: stack_height(case, design)])
+    if season == "heating":
+        difference = indoor_winter(case, design).temperature - winter_design(case, design)
+    else:
+        difference = outdoor_summer(case, design).temperature - indoor_summer(case, design).temperature
+    flue = case.maybe(envelope_of(case), "flue_area")
+    return design_infiltration(area, height, difference, season, 0.0 if flue is None else float(flue))
+
+
+@quantity("", "max(U, infiltration + U / 2) + balanced air", "ASHRAE Handbook - Fundamentals 2021, chapter 17, equations 8 to 14")
+def heating_air(case: Case, _design: object) -> OutdoorAir:
+    """Outdoor air at winter design. Raises Missing for airtightness, height or fans that are not told."""
+    return outdoor_air(case, "heating")
+
+
+@quantity("", "max(U, infiltration + U / 2) + balanced air", "ASHRAE Handbook - Fundamentals 2021, chapter 17, equations 8 to 14")
+def cooling_air(case: Case, _design: object) -> OutdoorAir:
+    """Outdoor air at summer design."""
+    return outdoor_air(case, "cooling")
+
+
+def outdoor_air(case: Case, season: Season) -> OutdoorAir:
+    """Outdoor air of the design hour: leakage, and everything that runs all day or by a timer."""
+    house = case.design.house
+    if not case.stated("fans") and (house is None or house.strategy != "none"):
+        raise Missing("fans")
+    leak = infiltration(case, season)
+    supplied: list[Supplied] = []
+    recovered: list[Recovered] = []
+    exhausted = 0.0
+    for part in running(case, case.design):
+        share = run_share(case, part)
+        supply, exhaust = share * supply_of(case, part), share * exhaust_of(case, part)
+        if isinstance(part.device, Fan) and part.device.role == "recovery":
+            both = min(supply, exhaust)
+            moisture = None if part.device.recovery is None else case.maybe(part.device.recovery, "moisture")
+            sensible = sensible_recovery(case, part.device)
+            recovered.append(Recovered(part.device, both, sensible, float(moisture or 0.0)))
+            supply, exhaust = supply - both, exhaust - both
+        if supply > 0:
+            supplied.append(Supplied(part.device, supply))
+        exhausted += exhaust
+    total = combined_outdoor_air(leak, sum(each.flow for each in supplied), exhausted)
+    return OutdoorAir(leak, total, tuple(supplied), exhausted, tuple(recovered))
+
+
+@quantity()
+def volume_shares(case: Case, _design: object) -> dict[str, float]:
+    """Share of each heated room in the volume of all. Raises Missing for rooms of unknown size."""
+    rooms = heated_rooms(case)
+    if not rooms:
+        raise Missing("rooms")
+    volumes = gather([lambda room=room: room_volume(case, room) for room in rooms])  # type: ignore[misc]
+    total = sum(volumes)
+    if total <= 0:
+        raise Missing(path_of(rooms[0], "floor_area"))
+    return {room.name: volume / total for room, volume in zip(rooms, volumes, strict=True)}
+
+
+def fresh_shares(case: Case, device: Device) -> dict[str, float]:
+    """Share of each heated room in the outdoor air that a device brings in; by volume where nobody tells."""
+    shares = volume_shares(case, case.design)
+    stated = {room.name: float(room.outdoor_air) for room in heated_rooms(case) if room.outdoor_air}
+    if stated:
+        total = sum(stated.values())
+        return {name: flow / total for name, flow in stated.items()}
+    try:
+        led = [each for each in deliveries(case, case.design) if each.device is device and each.room in shares]
+    except Missing:
+        led = []
+    if led and all(each.airflow for each in led):
+        flows: dict[str, float] = {}
+        for each in led:
+            flows[each.room] = flows.get(each.room, 0.0) + float(each.airflow or 0.0)
+        return {name: flow / sum(flows.values()) for name, flow in flows.items()}
+    names = dict.fromkeys(each.room for each in led) or shares
+    part = sum(shares[name] for name in names)
+    return {name: shares[name] / part for name in names}
+
+
+def room_airs(case: Case, air: OutdoorAir, room: Room) -> tuple[float, list[tuple[Recovered, float]]]:
+    """Outdoor air of a room without recovery, and through each recovery unit, m3/s."""
+    plain = air.leaking * volume_shares(case, case.design)[room.name]
+    plain += sum(each.flow * fresh_shares(case, each.device).get(room.name, 0.0) for each in air.supplied)
+    return plain, [(each, each.flow * fresh_shares(case, each.fan).get(room.name, 0.0)) for each in air.recovered]

@@ -1,0 +1,72 @@
+"""The house is leakier, by target or by test, than the energy code lets it be in its climate zone.
+
+Air leakage is often the largest single heat loss of a house, and it carries moisture into the walls. The code sets a
+limit at 50 Pa that a blower-door test must show; a target above it cannot pass.
+
+Set the target at the limit or below, and plan the air barrier for it; after a test, find and seal the leaks and
+test again. Small and attached dwellings may be held to their leakage per area of envelope instead.
+"""
+
+from checker import each
+from checker.case import Case, Missing, NotApplicable, quantity
+from checker.design.house import House
+from checker.quantities.airtightness import air_changes_at_50, leakage_flow
+from checker.quantities.energy import LeakageLimit, leakage_limit
+from checker.rule import Finding, Meets, Num, Rule
+
+
+def leaky(case: Case) -> list[House]:
+    """The house, where its airtightness is stated or to be decided."""
+    house = case.design.house
+    if house is None or not (case.speaks_of(house, "airtightness") or house.measured is not None):
+        return []
+    return each.house(case)
+
+
+def is_small(case: Case, house: House) -> bool:
+    """Whether the edition lets the dwelling be judged by its area of envelope: small or attached."""
+    try:
+        largest = case.limit("small-dwelling")
+    except NotApplicable:
+        return False
+    attached = (house.exterior_share is not None and house.exterior_share < 1.0) or (house.dwelling_units or 1) > 1
+    area = case.maybe(house, "floor_area")
+    return attached or (area is not None and area <= largest)
+
+
+@quantity()
+def is_tight_enough(case: Case, house: House) -> bool:
+    """Whether the leakage meets the limit, or the one per area. Raises Missing for what decides."""
+    leak, limit = air_changes_at_50(case, house), leakage_limit(case, house)
+    if leak <= limit.limit * (1 + 1e-9):
+        return True
+    if is_small(case, house):
+        envelope = case.maybe(house, "envelope_area")
+        if envelope is None:
+            raise Missing("house.envelope_area")
+        if leakage_flow(case, house) <= case.limit("air-leakage-of-small-dwellings") * envelope * (1 + 1e-9):
+            return True
+    if limit.asked and leak <= limit.otherwise * (1 + 1e-9):
+        raise Missing(*limit.asked)
+    return False
+
+
+def check(house: House, leak: float, most: LeakageLimit, tight: bool) -> Meets | Finding:
+    """A leakage above the limit is the finding."""
+    word = "tested at" if house.airtightness_is == "tested" else "planned for"
+    numbers = {"most": Num(most.otherwise if leak > most.otherwise else most.limit, "ach50"), "word": Num(word)}
+    if tight:
+        return Meets(numbers)
+    return Finding(
+        "the house is {word} {air_changes_at_50}; its climate zone allows {most}",
+        at="airtightness",
+        help="plan the air barrier for {most} or less and test it, or seal the leaks and test again",
+        numbers=numbers,
+    )
+
+
+RULE = Rule(
+    code="ENER-01", name="air-leakage-above-limit", severity="correction", since="0.1",
+    over=leaky, needs=(air_changes_at_50, leakage_limit, is_tight_enough), cites=("air-leakage",), check=check,
+    nothing="the airtightness of the house is not stated", answers=("R11", "R12", "R13"),
+)  # fmt: skip
