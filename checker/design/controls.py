@@ -25,6 +25,7 @@ from checker.design.fields import (
     record,
     said,
 )
+from checker.design.house import FrontFaces
 
 
 @record
@@ -79,14 +80,6 @@ InfiltrationClass = Annotated[
     Choice("tight", "semi-tight", "average", "semi-loose", "loose", semi_tight="good", loose="leaky",
            semi_loose="somewhat leaky"),
 ]  # fmt: skip
-Compass = Annotated[
-    str,
-    Choice(
-        "north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest",
-        north="N", northeast="NE | north east", east="E", southeast="SE | south east", south="S",
-        southwest="SW | south west", west="W", northwest="NW | north west",
-    ),
-]  # fmt: skip
 
 
 @record
@@ -101,7 +94,7 @@ class LoadsPaper(Node):
     cooling_total: HeatRate | None = said("total cooling load of the house", "16100 Btu/h")
     floor_area: Area | None = said("conditioned floor area it counts", "1120 ft2")
     window_area: Area | None = said("window area it counts", "168 ft2")
-    front_faces: Compass | None = said("compass point that the front of the house faces in it", "south")
+    front_faces: FrontFaces | None = said("compass point that the front of the house faces in it", "south")
     occupants: Count | None = said("people it counts", 3)
     bedrooms: Count | None = said("bedrooms it counts", 2)
     winter_outdoor: Temperature | None = said("outdoor winter design temperature it uses", "-4 degF")

@@ -48,6 +48,15 @@ Strategy = Annotated[
     ),
 ]  # fmt: skip
 
+FrontFaces = Annotated[
+    str,
+    Choice(
+        "north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest",
+        north="N", northeast="NE | north east", east="E", southeast="SE | south east", south="S",
+        southwest="SW | south west", west="W", northwest="NW | north west",
+    ),
+]  # fmt: skip
+
 
 @record
 class Indoor(Node):
@@ -90,6 +99,7 @@ class House(Node):
     exterior_share: Share | None = said(
         "for an attached dwelling: share of its envelope that faces outdoors", "60 %"
     )
+    front_faces: FrontFaces | None = said("compass point that the front of the house faces", "south")
     attached_garage: Flag | None = said("whether a garage shares a wall or ceiling with the dwelling", False)
     foundation: Foundation | None = said("what the house stands on", "slab")
     attic: Attic | None = said("what the attic is", "vented")

@@ -1,6 +1,5 @@
 """How every number was worked out, step by step, so that a reviewer can follow by hand."""
 
-
 from typing import Any
 
 from checker.case import GIVEN, Case, Evaluation, Missing, Read
@@ -9,7 +8,7 @@ from checker.outputs.layout import clean, width, wrapped
 from checker.outputs.numbers import filled, text_of
 from checker.outputs.rule_facts import worked_by
 from checker.outputs.summary import DEFERS
-from checker.outputs.worksheet_values import record_lines, value_text
+from checker.outputs.worksheet_values import record_lines, tells_numbers, value_text
 from checker.rule import AREAS, Outcome
 from checker.run import Checked, order, place_of
 
@@ -86,6 +85,7 @@ class Sheet:
         self.case = case
         self.system = system
         self.steps: dict[int, int] = {}
+        self.limits: set[str] = set()
         self.count = 0
 
     def entry(self, outcome: Outcome) -> list[str]:
@@ -99,7 +99,7 @@ class Sheet:
             for asked in evaluation.asked:
                 lines += self.step(asked)
             lines += [
-                line for asked in evaluation.asked if id(asked) in known
+                line for asked in evaluation.asked if id(asked) in known and self.steps[id(asked)]
                 for line in wrapped(f"{self.named(asked)}, as above", "  ", "      ", COLUMNS)
             ]  # fmt: skip
             lines += self.taken([*evaluation.reads, *given_reads(evaluation)], "  ")
@@ -121,6 +121,8 @@ class Sheet:
             return []
         self.steps[id(evaluation)] = 0
         lines = [line for asked in evaluation.asked for line in self.step(asked)]
+        if is_wiring(evaluation):
+            return lines
         self.count += 1
         self.steps[id(evaluation)] = self.count
         lines += wrapped(self.named(evaluation), "  ", "      ", COLUMNS)
@@ -128,7 +130,7 @@ class Sheet:
         if formula := worked_by(quantity):
             lines += wrapped(formula, "      formula  ", columns=COLUMNS)
         for asked in evaluation.asked:
-            if asked.quantity.source != GIVEN:
+            if self.steps.get(id(asked)):
                 lines += wrapped(self.named(asked), "      with     ", columns=COLUMNS)
         lines += self.taken([*evaluation.reads, *given_reads(evaluation)], "      ")
         if not evaluation.problem and not value_text(evaluation.result, "", self.system):
@@ -162,6 +164,8 @@ class Sheet:
             key = (read.path, read.label)
             if key in done or (isinstance(read.value, Node) and read.value.path == read.path):
                 continue  # a block is only the way to its values
+            if read.dimension == "Reference" and read.label in ("from", "to"):
+                continue  # how ducts are joined stands in the file
             done.add(key)
             if read.path.startswith("codebook: "):
                 lines += self.limit(read, indent)
@@ -184,9 +188,15 @@ class Sheet:
     def limit(self, read: Read, indent: str) -> list[str]:
         """A limit of the codebook with what it says, its section and its basis."""
         entry = self.case.codebook.entry(read.label)
-        text = value_text(read.value, read.dimension, self.system) or "see the table in the codebook"
+        if entry.of == "table":
+            text = f"a table, which `airtally explain {read.label}` shows"
+        else:
+            text = value_text(read.value, read.dimension, self.system)
+        if read.label in self.limits:
+            return wrapped(f"{read.label} = {text}, as above", f"{indent}limit    ", columns=COLUMNS)
+        self.limits.add(read.label)
         why = f"{read.path.removeprefix('codebook: ')}; basis: {entry.basis}"
-        return wrapped(f"{read.label} = {shortened(text)} ({entry.says}; {why})", f"{indent}limit    ", columns=COLUMNS)
+        return wrapped(f"{read.label} = {text} ({entry.says}; {why})", f"{indent}limit    ", columns=COLUMNS)
 
     def conclusion(self, outcome: Outcome) -> list[str]:
         """What follows."""
@@ -205,6 +215,16 @@ class Sheet:
             *wrapped(text, "  so       ", columns=COLUMNS),
             *wrapped(outcome.cites or "common practice", "  see      ", columns=COLUMNS),
         ]
+
+
+def is_wiring(evaluation: Evaluation) -> bool:
+    """Whether a step only joins things, and holds no number that a reader could follow."""
+    result = evaluation.result
+    if evaluation.problem or value_text(result, "", "trade"):
+        return False
+    parts = list(result.values()) if isinstance(result, dict) else result
+    several = isinstance(parts, (list, set, frozenset)) or type(parts) is tuple
+    return not any(tells_numbers(each) for each in (parts if several else [parts]))
 
 
 def result_lines(result: Any, system: str) -> list[str]:
@@ -226,10 +246,3 @@ def in_columns(line: str) -> list[str]:
 def given_reads(evaluation: Evaluation) -> list[Read]:
     """What plain fields among the quantities asked for took from the file."""
     return [read for asked in evaluation.asked if asked.quantity.source == GIVEN for read in asked.reads]
-
-
-def shortened(text: str, most: int = 600) -> str:
-    """A table's text, cut where it is long."""
-    return text if len(text) <= most else f"{text[:most]}..."
-
-

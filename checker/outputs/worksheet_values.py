@@ -60,6 +60,15 @@ def record(value: Any) -> bool:
     return hasattr(value, "worksheet_lines") or named_tuple(value) or dataclasses.is_dataclass(value)
 
 
+def tells_numbers(value: Any) -> bool:
+    """Whether a record lays out its own lines, or has numbers among its fields."""
+    if hasattr(value, "worksheet_lines"):
+        return True
+    if not named_tuple(value):
+        return bool(value_text(value, "", "trade"))
+    return any(isinstance(each, float) for each in value)
+
+
 def record_lines(value: Any, system: str) -> list[str]:
     """The lines of a record, or of several; a record that knows its units says them itself."""
     if hasattr(value, "worksheet_lines"):

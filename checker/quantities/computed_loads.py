@@ -19,6 +19,7 @@ from checker.quantities.outdoor_air import cooling_air, heating_air, room_airs, 
 from checker.quantities.room_uses import room_use, rooms_used_as
 
 CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 17"
+GAINS = "people and appliances"
 LIVED_IN = ("kitchen", "living", "dining")
 
 
@@ -37,7 +38,7 @@ def with_ducts(name: str, terms: list[Term], share: float, way: str) -> Load:
     watts = sum(term.watts for term in terms)
     if share > 0:
         factors = (Factor(share, "", "loss factor"), Factor(watts, "heat_rate"))
-        terms = [*terms, Term(f"ducts outside ({way})", share * watts, factors, (), f"{CHAPTER}, Table 6")]
+        terms = [*terms, Term(f"ducts outside ({way})", share * watts, factors, (), f"{CHAPTER}, Table 6", group="ducts")]
     return Load(name, tuple(terms))
 
 
@@ -90,7 +91,8 @@ def room_gains(case: Case, room: Room) -> list[Term]:
     if share <= 0:
         return []
     gain = house_gain(case)
-    return [Term("people and appliances", share * gain, (Factor(share, "", "share"), Factor(gain, "heat_rate")), (), CHAPTER)]
+    factors = (Factor(share, "", "share"), Factor(gain, "heat_rate"))
+    return [Term(GAINS, share * gain, factors, (), CHAPTER, group=GAINS)]
 
 
 @quantity()
@@ -123,14 +125,14 @@ def computed_cooling(case: Case, design: object) -> Loads:
     air = cooling_air(case, design)
     terms = all_terms(case, parts(case, design), cooling_term)
     terms += cooling_terms.air_terms(case, air, air.unrecovered, [(each, each.flow) for each in air.recovered])
-    terms.append(Term("people and appliances", house_gain(case), (), (), CHAPTER))
+    terms.append(Term(GAINS, house_gain(case), (), (), CHAPTER, group=GAINS))
     return Loads(house_load(terms, rooms), rooms)
 
 
 def house_load(terms: list[Term], rooms: tuple[Load, ...]) -> Load:
     """The load of the house, with what ducts add in its rooms."""
-    ducts = sum(term.watts for room in rooms for term in room.terms if term.what.startswith("ducts outside"))
-    more = [Term("ducts outside, as in the rooms", ducts, (), (), f"{CHAPTER}, Table 6")] if ducts else []
+    ducts = sum(term.watts for room in rooms for term in room.terms if term.group == "ducts")
+    more = [Term("ducts outside", ducts, (), (), f"{CHAPTER}, Table 6", group="ducts")] if ducts else []
     return Load("the house", (*terms, *more))
 
 
@@ -141,4 +143,4 @@ def computed_latent(case: Case, design: object) -> Load:
     method_applies(case, design)
     terms = latent_terms(case, cooling_air(case, design))
     gain = internal_latent(float(case.get(house_of(case), "floor_area")), people(case, design))
-    return Load("the house", (*terms, Term("people and appliances", gain, (), (), CHAPTER)))
+    return Load("the house", (*terms, Term(GAINS, gain, (), (), CHAPTER, group=GAINS)))

@@ -46,6 +46,7 @@ from checker.quantities.outdoor_air import OutdoorAir, Recovered
 from checker.quantities.ventilation_standard import site_of
 
 CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 17"
+OPAQUE = "walls, ceilings and floors"
 WORST_GLASS, WORST_ROOF = "low-e low-solar", "dark shingles"
 
 
@@ -97,23 +98,24 @@ def cooling_term(case: Case, part: Part) -> Term:
     if isinstance(part, OutsideDoor):
         u, area, faces = case.all(part, "u", "area", "faces")
         shaded = case.maybe(part, "shaded") or faces not in POINTS
-        return opaque(case, f"door {part.name}", "shaded wall" if shaded else "sunlit wall", u, area)
+        return opaque(case, f"door {part.name}", "shaded wall" if shaded else "sunlit wall", u, area, group="doors")
     if isinstance(part, BelowGradeWall) or case.maybe(part, "depth"):
-        return Term(f"in the ground {part.name}", 0.0, (), ("no gain from the ground",), CHAPTER)
+        return Term(f"in the ground {part.name}", 0.0, (), ("no gain from the ground",), CHAPTER, group="ground")
     assert isinstance(part, Slab)
     area, covering = float(case.get(part, "area")), case.maybe(part, "covering")
     flux = covered_slab_gain(float(covering)) if covering is not None else 0.0
     assumed = () if covering is not None else ("no credit without a stated covering",)
-    return Term(f"slab {part.name}", area * flux, (Factor(area, "area"), Factor(flux, "flux")), assumed, CHAPTER)
+    factors = (Factor(area, "area"), Factor(flux, "flux"))
+    return Term(f"slab {part.name}", area * flux, factors, assumed, CHAPTER, group="ground")
 
 
 def opaque(case: Case, what: str, kind: str, u: float, area: float, assumed: tuple[str, ...] = (), memory: bool = False,
-           absorptance: float = 0.92) -> Term:  # fmt: skip
+           absorptance: float = 0.92, group: str = OPAQUE) -> Term:  # fmt: skip
     """Gain through an opaque part by its factors."""
     factor = opaque_factor(kind, absorptance)
     flux = opaque_gain(u, factor, summer_difference(case), daily_range(case))
     return Term(f"{what} ({kind}, U {u:.3f} W/m2 K)", area * flux, (Factor(area, "area"), Factor(flux, "flux")),
-                assumed, CHAPTER, memory, area)  # fmt: skip
+                assumed, CHAPTER, memory, group)  # fmt: skip
 
 
 def surface_gain(case: Case, part: Surface) -> Term:
@@ -124,15 +126,15 @@ def surface_gain(case: Case, part: Surface) -> Term:
     ]  # fmt: skip
     u, area, faces, kind = gather(routes)
     if faces == "heated space" or is_inside(case, str(faces)):
-        return Term(part.name, 0.0, (), ("as warm as the rooms",), CHAPTER)
+        return Term(part.name, 0.0, (), ("as warm as the rooms",), CHAPTER, group=OPAQUE)
     buffer = envelope_of(case).buffers.get(str(faces))
     stated = None if buffer is None else case.maybe(buffer, "summer_temperature")
     if stated is not None:
         difference = float(stated) - indoor_summer(case, part).temperature
         factors = (Factor(area, "area"), Factor(u.value, "u_value"), Factor(difference, "temperature_difference"))
-        return Term(part.name, u.value * area * difference, factors, u.assumed, CHAPTER, u.from_memory, area)
+        return Term(part.name, u.value * area * difference, factors, u.assumed, CHAPTER, u.from_memory, OPAQUE)
     if faces == "basement":
-        return Term(part.name, 0.0, (), ("the basement is no warmer than the rooms",), CHAPTER)
+        return Term(part.name, 0.0, (), ("the basement is no warmer than the rooms",), CHAPTER, group=OPAQUE)
     word, absorptance, assumed = exposure(case, part, str(faces), str(kind))
     return opaque(case, part.name, word, u.value, area, (*u.assumed, *assumed), u.from_memory, absorptance)
 
@@ -176,7 +178,7 @@ def sun_and_heat(case: Case, part: Fenestration) -> Term:
         f"U {u:.2f} W/m2 K)"
     )
     return Term(what, area * flux, (Factor(area, "area"), Factor(flux, "flux")), assumed, CHAPTER, screen == "inside",
-                area, str(faces))  # fmt: skip
+                "windows")  # fmt: skip
 
 
 def in_shadow(case: Case, part: Fenestration, faces: str, latitude: float) -> float:
@@ -210,7 +212,7 @@ def air_terms(case: Case, air: OutdoorAir, plain: float, recovered: list[tuple[R
     return [
         Term(what, heat * flow * (1.0 - back) * difference,
              (Factor(flow, "airflow"), *([Factor(1.0 - back, "", "1 - recovery")] if back else []),
-              Factor(difference, "temperature_difference"), Factor(heat * 1e-3, "", "W s/L K")), (), CHAPTER)
+              Factor(difference, "temperature_difference"), Factor(heat, "air")), (), CHAPTER, group="outdoor air")
         for what, flow, back in flows
     ]  # fmt: skip
 
@@ -223,4 +225,4 @@ def latent_terms(case: Case, air: OutdoorAir) -> list[Term]:
     assumed = () if moisture > 0 else ("outdoor air is no damper than the rooms",)
     watts = max(0.0, heat * flow * moisture)
     factors = (Factor(flow, "airflow", "moist"), Factor(moisture, "humidity_ratio"))
-    return [Term("moisture of the outdoor air", watts, factors, assumed, CHAPTER)]
+    return [Term("moisture of the outdoor air", watts, factors, assumed, CHAPTER, group="outdoor air")]

@@ -41,14 +41,14 @@ def winter_difference(case: Case) -> float:
 
 def conducted(
     case: Case, what: str, u: float, area: float, beyond: float, assumed: tuple[str, ...] = (), memory: bool = False,
-    source: str = CHAPTER,
+    source: str = CHAPTER, group: str = "walls, ceilings and floors",
 ) -> Term:  # fmt: skip
     """Heat that goes through an area to what lies beyond."""
     indoor = indoor_winter(case, case.design).temperature
     factors = (
         Factor(area, "area"), Factor(u, "u_value"), Factor(indoor - beyond, "temperature_difference"),
     )  # fmt: skip
-    return Term(what, transmission_loss(u, area, indoor, beyond), factors, assumed, source, memory, area)
+    return Term(what, transmission_loss(u, area, indoor, beyond), factors, assumed, source, memory, group)
 
 
 @quantity("", "U x A x (indoors - beyond); F x P for the edge of a slab", CHAPTER)
@@ -65,11 +65,11 @@ def heating_term(case: Case, part: Part) -> Term:
                          (*u.assumed, *beyond.assumed), u.from_memory)  # fmt: skip
     if isinstance(part, Fenestration):
         area, u_value = gather([partial(window_area, case, part), partial(of_window, case, part, "u")])
-        return conducted(case, f"window {part.name}", u_value, area, winter_design(case, part))
+        return conducted(case, f"window {part.name}", u_value, area, winter_design(case, part), group="windows")
     if isinstance(part, OutsideDoor):
         u_value, area, faces = case.all(part, "u", "area", "faces")
         beyond = winter_beyond(case, str(faces))
-        return conducted(case, f"door {part.name}", u_value, area, beyond.temperature, beyond.assumed)
+        return conducted(case, f"door {part.name}", u_value, area, beyond.temperature, beyond.assumed, group="doors")
     return wall_in_ground(case, part) if isinstance(part, BelowGradeWall) else slab(case, part)
 
 
@@ -86,7 +86,7 @@ def wall_in_ground(case: Case, part: BelowGradeWall) -> Term:
     u = worked_out(lambda: below_grade_wall_u(0.0, depth, WALL_RESISTANCE + (insulation or 0.0)))
     assumed = ("soil 1.4 W/m K", "ground surface 10 K (marine 5 K) below the mean of the year")
     what = f"below-grade wall {part.name}"
-    return conducted(case, what, u, length * depth, ground_temperature(case), assumed, True, GROUND_CHAPTER)
+    return conducted(case, what, u, length * depth, ground_temperature(case), assumed, True, GROUND_CHAPTER, "ground")
 
 
 def slab(case: Case, part: Slab) -> Term:
@@ -97,7 +97,7 @@ def slab(case: Case, part: Slab) -> Term:
         u = worked_out(lambda: below_grade_floor_u(width, depth, FLOOR_RESISTANCE + insulation))
         assumed = ("soil 1.4 W/m K", "ground surface 10 K (marine 5 K) below the mean of the year")
         what = f"floor below grade {part.name}"
-        return conducted(case, what, u, area, ground_temperature(case), assumed, True, GROUND_CHAPTER)
+        return conducted(case, what, u, area, ground_temperature(case), assumed, True, GROUND_CHAPTER, "ground")
     perimeter, insulation = case.all(part, "perimeter", "insulation")
     insulated = "none" if not insulation else str(case.get(part, "insulated"))
     try:
@@ -109,7 +109,7 @@ def slab(case: Case, part: Slab) -> Term:
         Factor(perimeter, "length", "edge"), Factor(factor, "edge"),
         Factor(indoor - outdoor, "temperature_difference"),
     )  # fmt: skip
-    return Term(f"slab {part.name}", edge_loss(factor, perimeter, indoor, outdoor), factors, (), EDGE_TABLE)
+    return Term(f"slab {part.name}", edge_loss(factor, perimeter, indoor, outdoor), factors, (), EDGE_TABLE, group="ground")
 
 
 def air_terms(case: Case, air: OutdoorAir, plain: float, recovered: list[tuple[Recovered, float]]) -> list[Term]:
@@ -129,4 +129,4 @@ def air_term(what: str, heat: float, flow: float, recovery: float, difference: f
     if recovery > 0:
         factors.insert(1, Factor(1.0 - recovery, "", "1 - recovery"))
     watts = heat * flow * (1.0 - recovery) * difference
-    return Term(what, watts, (*factors, Factor(heat * 1e-3, "", "W s/L K")), (), CHAPTER)
+    return Term(what, watts, (*factors, Factor(heat, "air")), (), CHAPTER, group="outdoor air")

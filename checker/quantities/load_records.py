@@ -6,10 +6,11 @@ from checker.units import show
 
 BTU_PER_SQUARE_FOOT = 3.154591  # W/m2 in one Btu/h ft2
 BTU_PER_FOOT = 1.730735  # W/(m K) in one Btu/(h ft F)
+BTU_PER_CFM = 1117.8  # W s/(m3 K) in one Btu/(h cfm F)
 
 
 class Factor(NamedTuple):
-    """One factor of a term: its SI value, its dimension, and what it is. `flux` and `edge` are shown per area, length."""
+    """One factor of a term: its SI value, its dimension, and what it is. `flux`, `edge`, `air`: per area, length, flow."""
 
     value: float
     dimension: str
@@ -23,6 +24,8 @@ class Factor(NamedTuple):
                 shown = f"{self.value / BTU_PER_SQUARE_FOOT:.2f} Btu/h ft2"
         elif self.dimension == "edge":
             shown = f"{self.value:.3f} W/m K" if system == "metric" else f"{self.value / BTU_PER_FOOT:.2f} Btu/h ft degF"
+        elif self.dimension == "air":
+            shown = f"{self.value * 1e-3:.3f} W s/L K" if system == "metric" else f"{self.value / BTU_PER_CFM:.3f} Btu/h cfm degF"
         elif self.dimension == "temperature_difference" and system == "trade":
             shown = f"{self.value * 1.8:.1f} degF"
         elif self.dimension:
@@ -41,8 +44,7 @@ class Term(NamedTuple):
     assumed: tuple[str, ...] = ()
     source: str = ""
     from_memory: bool = False
-    area: float = 0.0
-    faces: str = ""
+    group: str = ""
 
     def line(self, system: str) -> str:
         """The term as one line."""
@@ -92,9 +94,13 @@ class Loads(NamedTuple):
         return self.house.from_memory
 
     def worksheet_lines(self, system: str) -> list[str]:
-        """Every room term by term, then the house."""
+        """Every room term by term, then the house by groups."""
         lines = [f"{room.name}: {line}" for room in self.rooms for line in room.worksheet_lines(system)]
-        lines += [f"whole house: {line}" for line in self.house.worksheet_lines(system)]
+        for group in dict.fromkeys(term.group for term in self.house.terms):
+            watts = sum(term.watts for term in self.house.terms if term.group == group)
+            lines.append(f"whole house, {group}: {show(watts, 'heat_rate', system)}")
+        lines.append(f"whole house: {show(self.house.watts, 'heat_rate', system)}; sum of the rooms: "
+                     f"{show(self.sum_of_rooms, 'heat_rate', system)}")  # fmt: skip
         memory = ", ".join(self.from_memory)
         lines += [f"coefficients from memory in: {memory}"] if memory else []
         return lines

@@ -23,7 +23,7 @@ def room_heating_load(case: Case, room: Room) -> float:
     """Heating load of a room at winter design. Raises Missing where neither way is open."""
     if case.design.envelope is None:
         return stated_room_heating(case, room)
-    return either(lambda: computed_room_heating(case, room).watts, lambda: stated_room_heating(case, room))
+    return either(lambda: max(0.0, computed_room_heating(case, room).watts), lambda: stated_room_heating(case, room))
 
 
 @quantity("heat_rate", "worked out from the envelope, else as stated")
@@ -31,7 +31,7 @@ def room_cooling_sensible(case: Case, room: Room) -> float:
     """Sensible cooling load of a room at summer design. Raises Missing where neither way is open."""
     if case.design.envelope is None:
         return stated_room_cooling(case, room)
-    return either(lambda: computed_room_cooling(case, room).watts, lambda: stated_room_cooling(case, room))
+    return either(lambda: max(0.0, computed_room_cooling(case, room).watts), lambda: stated_room_cooling(case, room))
 
 
 @quantity("heat_rate", "worked out from the envelope, else as stated")
@@ -47,7 +47,7 @@ def block_cooling_sensible(case: Case, design: object) -> float:
     """Sensible cooling load of the house at summer design. Raises Missing where neither way is open."""
     if case.design.envelope is None:
         return stated_block_cooling(case, design)
-    return either(lambda: computed_cooling(case, design).house.watts, lambda: stated_block_cooling(case, design))
+    return either(lambda: max(0.0, computed_cooling(case, design).house.watts), lambda: stated_block_cooling(case, design))
 
 
 @quantity("heat_rate", "worked out from the envelope, else as stated")

@@ -34,6 +34,14 @@ def speaks_of_rooms(case: Case, group: Group, field: str) -> bool:
     return any(case.speaks_of(case.design.rooms[name], field) for name in group.rooms)
 
 
+def loads_spoken_of(case: Case, field: str) -> bool:
+    """Whether the file holds any load of this kind, or an envelope from which loads are worked out."""
+    papers = case.design.papers
+    if case.design.envelope is not None or (papers is not None and papers.loads is not None):
+        return True
+    return any(case.speaks_of(room, field) for room in case.design.rooms.values())
+
+
 @quantity("heat_rate", "of the whole house, else the sum over the rooms that are served")
 def group_heating_load(case: Case, group: Group) -> float:
     """Heating load of the rooms of a group at winter design."""

@@ -11,9 +11,18 @@ a load that left out ventilation. Choose more capacity at the design temperature
 from checker.case import Case, either, quantity
 from checker.quantities.equipment import Group, all_heating
 from checker.quantities.heat_pump import group_heat, stops_at_design
-from checker.quantities.unit_loads import group_heating_load
+from checker.quantities.loads import block_heating_load
+from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 from checker.rule import Finding, Meets, Num, Rule
+
+
+def with_loads(case: Case) -> list[Group]:
+    """Every heating group. Raises Missing, once, where the file holds no load at all."""
+    groups = all_heating(case)
+    if groups and not loads_spoken_of(case, "heating_load"):
+        block_heating_load(case, case.design)
+    return groups
 
 
 def runs_at_design(case: Case, group: Group) -> bool:
@@ -51,6 +60,6 @@ def check(group: Group, heat: float, load: float, least: float, _held: float) ->
 
 RULE = Rule(
     code="EQUIP-01", name="heating-below-load", severity="correction", since="0.1",
-    over=all_heating, when=runs_at_design, needs=(group_heat, group_heating_load, least_heat),
+    over=with_loads, when=runs_at_design, needs=(group_heat, group_heating_load, least_heat),
     limits=("required-heating",), check=check, nothing="no equipment is said to heat rooms", answers=("H05", "H28"),
 )  # fmt: skip

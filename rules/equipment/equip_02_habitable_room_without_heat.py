@@ -1,4 +1,4 @@
-"""A habitable room has no heat: no equipment is said to serve it, and it is not open to a room that is served.
+"""Habitable rooms have no heat: no equipment is said to serve them, and they are not open to a room that is served.
 
 Bedrooms, living rooms, dining rooms, kitchens and studies must be kept warm on the winter design day. In a tight
 house with one or two wall units the room at the end of the hall is easily left out.
@@ -7,18 +7,17 @@ The usual cause is a list of served rooms that was not brought up to date. Name 
 heats it, or give it a heater of its own.
 """
 
+from checker import each
 from checker.case import Case, Missing, quantity
-from checker.design.rooms import Room
+from checker.design import Design
 from checker.quantities.distribution import spaces
 from checker.quantities.equipment import HABITABLE, all_heating, heated_rooms
 from checker.quantities.room_uses import room_use
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def habitable(case: Case) -> list[Room]:
-    """Rooms to live, sleep, cook or eat in, where any equipment heats the house."""
-    if not all_heating(case):
-        return []
+def habitable(case: Case) -> list[str]:
+    """Rooms to live, sleep, cook or eat in, by name."""
     found = []
     for room in heated_rooms(case):
         try:
@@ -26,36 +25,42 @@ def habitable(case: Case) -> list[Room]:
         except Missing:
             continue
         if use in HABITABLE:
-            found.append(room)
-    return found
+            found.append(str(room.name))
+    return sorted(found)
+
+
+def heated(case: Case) -> list[Design]:
+    """The design, where any equipment heats the house and habitable rooms are shown."""
+    return each.design(case) if all_heating(case) and habitable(case) else []
 
 
 @quantity()
-def is_heated(case: Case, room: Room) -> bool:
-    """Whether some equipment serves the room or one that it is open to. Raises Missing where one may."""
+def unheated(case: Case, design: Design) -> list[str]:
+    """Habitable rooms that no equipment serves. Raises Missing where some equipment does not say what it serves."""
     groups = all_heating(case)
     served = {name for group in groups for name in group.rooms}
-    if spaces(case, case.design)[room.name] & served:
-        return True
+    joined = spaces(case, design)
+    cold = [name for name in habitable(case) if not joined[name] & served]
     open_ended = [path for group in groups for path in group.lacking]
-    if open_ended:
+    if cold and open_ended:
         raise Missing(*open_ended)
-    return False
+    return cold
 
 
-def check(room: Room, heated: bool, _held: float) -> Meets | Finding:
-    """A room without heat is the finding."""
-    if heated:
+def check(_design: Design, cold: list[str], _held: float) -> Meets | Finding:
+    """Rooms without heat are the finding."""
+    if not cold:
         return Meets()
     return Finding(
-        "no equipment is said to heat {room}, which must be held at {limit} on the winter design day",
-        help="name {room} under `serves` of the equipment that heats it, or show a heater of its own",
-        numbers={"room": Num(room.name)},
+        "no equipment is said to heat {rooms}; habitable rooms must be held at {limit} on the winter design day",
+        at=f"rooms.{cold[0]}",
+        help="name {rooms} under `serves` of the equipment that heats them, or show heaters of their own",
+        numbers={"rooms": Num(", ".join(cold[:5]))},
     )
 
 
 RULE = Rule(
-    code="EQUIP-02", name="habitable-room-without-heat", severity="correction", since="0.1",
-    over=habitable, needs=(is_heated,), limits=("required-heating",), check=check,
+    code="EQUIP-02", name="habitable-room-without-heat", severity="caution", since="0.1",
+    over=heated, needs=(unheated,), limits=("required-heating",), check=check,
     nothing="no habitable room, or no heating equipment, is shown", answers=("H05",),
 )  # fmt: skip

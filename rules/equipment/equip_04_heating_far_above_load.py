@@ -11,7 +11,7 @@ State the least capacity, choose a unit with a lower one, or let one ducted unit
 from checker.case import Case, Missing, quantity
 from checker.quantities.equipment import BURNING_KINDS, Group, all_heating, is_heat_pump
 from checker.quantities.sizing import Extent, heating_extent
-from checker.quantities.unit_loads import group_heating_load
+from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -26,8 +26,8 @@ def by_compressor(case: Case) -> list[Group]:
 
 
 def has_load(case: Case, group: Group) -> bool:
-    """Its rooms lose no heat."""
-    return group_heating_load(case, group) > 0.0
+    """Its rooms lose no heat, or the file holds no load at all."""
+    return loads_spoken_of(case, "heating_load") and group_heating_load(case, group) > 0.0
 
 
 @quantity()

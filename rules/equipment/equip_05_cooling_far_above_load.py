@@ -11,7 +11,7 @@ plan the drying apart from the cooling.
 from checker.case import Case, Missing, quantity
 from checker.quantities.equipment import HEADS, Group, all_cooling
 from checker.quantities.sizing import SENSIBLE_AT_LEAST, Extent, cooling_extent
-from checker.quantities.unit_loads import group_cooling_sensible
+from checker.quantities.unit_loads import group_cooling_sensible, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -21,8 +21,8 @@ def with_heads(case: Case) -> list[Group]:
 
 
 def has_load(case: Case, group: Group) -> bool:
-    """Its rooms have no cooling load."""
-    return group_cooling_sensible(case, group) > 0.0
+    """Its rooms have no cooling load, or the file holds no load at all."""
+    return loads_spoken_of(case, "cooling_load") and group_cooling_sensible(case, group) > 0.0
 
 
 @quantity("heat_rate", "sensible load / the share of the capacity that is surely sensible")

@@ -11,7 +11,7 @@ from checker.case import Case, either, quantity
 from checker.quantities.equipment import BURNING_KINDS, Group, all_cooling, all_heating
 from checker.quantities.heat_pump import heat_at_design, heating_of
 from checker.quantities.sizing import least_of
-from checker.quantities.unit_loads import group_heating_load
+from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -21,8 +21,8 @@ def single_burners(case: Case) -> list[Group]:
 
 
 def has_load(case: Case, group: Group) -> bool:
-    """Its rooms lose no heat."""
-    return group_heating_load(case, group) > 0.0
+    """Its rooms lose no heat, or the file holds no load at all."""
+    return loads_spoken_of(case, "heating_load") and group_heating_load(case, group) > 0.0
 
 
 @quantity("heat_rate")

@@ -12,7 +12,7 @@ from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
 from checker.quantities.equipment import HEADS, Group, all_cooling, is_heat_pump
 from checker.quantities.sizing import cooling_of, cooling_total, least_of, stages_of
-from checker.quantities.unit_loads import LoadSpan, group_cooling_total
+from checker.quantities.unit_loads import LoadSpan, group_cooling_total, loads_spoken_of
 from checker.quantities.ventilation_standard import site_of
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -23,8 +23,8 @@ def central(case: Case) -> list[Group]:
 
 
 def has_load(case: Case, group: Group) -> bool:
-    """The house has no cooling load."""
-    return group_cooling_total(case, group).high > 0.0
+    """The house has no cooling load, or the file holds no load at all."""
+    return loads_spoken_of(case, "cooling_load") and group_cooling_total(case, group).high > 0.0
 
 
 def in_heating_climate(case: Case) -> bool:

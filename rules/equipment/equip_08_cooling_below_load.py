@@ -10,13 +10,13 @@ shade west windows first.
 from checker.case import Case, Missing, quantity
 from checker.quantities.equipment import Group, all_cooling
 from checker.quantities.sizing import Extent, sensible_extent
-from checker.quantities.unit_loads import group_cooling_sensible
+from checker.quantities.unit_loads import group_cooling_sensible, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def has_load(case: Case, group: Group) -> bool:
-    """Its rooms have no cooling load."""
-    return group_cooling_sensible(case, group) > 0.0
+    """Its rooms have no cooling load, or the file holds no load at all."""
+    return loads_spoken_of(case, "cooling_load") and group_cooling_sensible(case, group) > 0.0
 
 
 @quantity()

@@ -13,7 +13,7 @@ from checker.case import Case, gather, quantity
 from checker.design.equipment import Equipment
 from checker.quantities.equipment import Group, all_heating, indoor_units
 from checker.quantities.heat_pump import backup_capacity, compressor_capacity, heat_at_design, stops_at_design
-from checker.quantities.unit_loads import group_heating_load
+from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -28,7 +28,9 @@ def of_several_zones(case: Case) -> list[Equipment]:
 
 
 def runs_at_design(case: Case, outdoor: Equipment) -> bool:
-    """It stops above the winter design temperature, which is judged by itself."""
+    """It stops above the winter design temperature, which is judged by itself, or the file holds no load at all."""
+    if not loads_spoken_of(case, "heating_load"):
+        return False
     own = outdoor.by_maker is not None or outdoor.backup is not None
     return not own or not stops_at_design(case, outdoor)
 

@@ -15,7 +15,7 @@ from checker.design.equipment import Equipment
 from checker.quantities.equipment import all_heating, indoor_units
 from checker.quantities.heat_pump import heating_of
 from checker.quantities.sizing import least_of
-from checker.quantities.unit_loads import group_heating_load
+from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -26,6 +26,11 @@ def of_several_zones(case: Case) -> list[Equipment]:
         for unit in case.design.equipment.values()
         if len(indoor_units(case, unit)) > 1 and unit.heating is not None
     ]
+
+
+def has_loads(case: Case, _outdoor: Equipment) -> bool:
+    """The file holds no load at all."""
+    return loads_spoken_of(case, "heating_load")
 
 
 @quantity("heat_rate")
@@ -68,7 +73,7 @@ def check(outdoor: Equipment, least: float, load: float, zone: tuple[float, str]
 
 RULE = Rule(
     code="EQUIP-11", name="smallest-zone-below-turn-down", severity="caution", since="0.1",
-    over=of_several_zones, needs=(least_heating, smallest_load, smallest_zone),
+    over=of_several_zones, when=has_loads, needs=(least_heating, smallest_load, smallest_zone),
     cites=("turn-down-of-outdoor-unit",), check=check,
     nothing="no outdoor unit with a heating capacity of its own serves several indoor units",
     answers=("H20", "H30"),

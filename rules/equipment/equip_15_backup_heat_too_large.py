@@ -11,7 +11,7 @@ from checker.case import Case, quantity
 from checker.design.equipment import Equipment
 from checker.quantities.equipment import Group, all_heating, is_heat_pump
 from checker.quantities.heat_pump import backup_capacity, compressor_capacity
-from checker.quantities.unit_loads import group_heating_load
+from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -27,6 +27,11 @@ def strips_of(case: Case, group: Group) -> list[Equipment]:
 def with_strips(case: Case) -> list[Group]:
     """Single heat pumps with electric backup."""
     return [group for group in all_heating(case) if len(group.units) == 1 and strips_of(case, group)]
+
+
+def has_loads(case: Case, _group: Group) -> bool:
+    """The file holds no load at all."""
+    return loads_spoken_of(case, "heating_load")
 
 
 @quantity("heat_rate", "load - capacity of the compressor at design")
@@ -57,6 +62,6 @@ def check(group: Group, power: float, gap: float, load: float, factor: float) ->
 
 RULE = Rule(
     code="EQUIP-15", name="backup-heat-too-large", severity="note", since="0.1",
-    over=with_strips, needs=(strip_power, shortfall, group_heating_load), limits=("backup-size",), check=check,
+    over=with_strips, when=has_loads, needs=(strip_power, shortfall, group_heating_load), limits=("backup-size",), check=check,
     nothing="no single heat pump has electric backup", answers=("H15",),
 )  # fmt: skip

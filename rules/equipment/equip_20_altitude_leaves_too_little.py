@@ -14,7 +14,7 @@ from checker.physics.sizing import ALTITUDE_START, altitude_factor
 from checker.quantities.equipment import BURNING_KINDS, Group, all_heating
 from checker.quantities.heat_pump import heat_at_design
 from checker.quantities.sizing import elevation
-from checker.quantities.unit_loads import group_heating_load
+from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -31,8 +31,8 @@ def gas_burners(case: Case) -> list[Group]:
 
 
 def is_high(case: Case, group: Group) -> bool:
-    """The site lies below 2000 ft, or its elevation is not stated."""
-    return elevation(case) > ALTITUDE_START
+    """The site lies below 2000 ft, its elevation is not stated, or the file holds no load at all."""
+    return elevation(case) > ALTITUDE_START and loads_spoken_of(case, "heating_load")
 
 
 def factor_of(case: Case, unit: Equipment) -> float:

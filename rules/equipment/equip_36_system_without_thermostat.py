@@ -13,23 +13,23 @@ from checker.design.fields import fold
 from checker.quantities.equipment import gives, outdoor_of
 from checker.rule import Finding, Meets, Num, Rule
 
-WITHOUT = ("stove", "fireplace")
+CENTRAL = ("furnace", "boiler", "air handler", "packaged unit", "air conditioner", "heat pump", "slim duct unit")
+
+
+def is_thermostat(point: ControlPoint) -> bool:
+    """Whether a control is a thermostat by its kind or name."""
+    return "thermostat" in fold(f"{point.kind or ''} {point.name}")
 
 
 def systems(case: Case) -> list[Equipment]:
-    """Equipment that heats or cools rooms, where thermostats are shown at all: a lone fan switch says nothing of them."""
+    """Equipment that heats or cools rooms, where any thermostat is shown; heads and heaters have theirs built in."""
     if not any(is_thermostat(point) for point in case.design.controls.values()):
         return []
     return [
         unit
         for unit in case.design.equipment.values()
-        if unit.kind not in WITHOUT and (gives(case, unit, "heating") or gives(case, unit, "cooling"))
+        if unit.kind in CENTRAL and (gives(case, unit, "heating") or gives(case, unit, "cooling"))
     ]
-
-
-def is_thermostat(point: ControlPoint) -> bool:
-    """Whether a control is called a thermostat."""
-    return "thermostat" in fold(f"{point.kind or ''} {point.name}")
 
 
 @quantity()
@@ -57,7 +57,7 @@ def check(unit: Equipment, found: list[str]) -> Meets | Finding:
         return Meets()
     return Finding(
         "no thermostat among the controls switches {unit}",
-        help="show a thermostat whose `switches` names {unit}; the remote control of a head is one",
+        help="show a thermostat whose `switches` names {unit}",
         numbers={"unit": Num(unit.name)},
     )
 
