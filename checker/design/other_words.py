@@ -74,6 +74,31 @@ WORDS: dict[str, dict[str, str]] = {
     },
     "Dryer": {"type": "kind", "cfm | flow": "airflow", "vent": "duct", "termination | terminal | outlet": "to"},
     "Burner": {"type": "kind", "vent | venting | flue": "draft", "btu | btuh | rating": "input", "room": "location"},
+    "MakeUpAir": {
+        "cfm | flow | rate": "airflow", "intake | from": "opening", "area | free area | size": "opening_area",
+        "type": "damper", "heated | warmed | tempering": "tempered", "interlocked": "interlock", "makeup fan": "fan",
+        "access": "damper_access", "note | notes | drawing": "drawing_note", "to | location": "room",
+    },
+    "DuctSystem": {
+        "cfm | flow": "airflow", "fan | unit | equipment | air handler | blower": "mover", "branches | ducts": "runs",
+        "registers | grilles | supplies | returns": "outlets", "components | pressure drops": "losses", "method": "design_method",
+        "friction rate": "declared_friction_rate", "tel | total effective length": "declared_total_effective_length",
+        "asp | available static": "declared_available_static", "return | return location": "return_from",
+        "area served | floor area": "floor_area_served", "supply temp": "supply_temperature",
+        "size | length | material | insulation | location | pieces":
+            "it belongs to a run: `runs: {trunk: {from: slim-duct, size: 8 in, length: 12 ft}}`",
+    },
+    "Outlet": {
+        "cfm | flow": "airflow", "type": "kind", "drop": "pressure_drop", "location": "room", "face": "size",
+        "distance | wall distance": "distance_to_wall",
+    },
+    "DuctLeakage": {"outside | outdoors": "to_outdoors", "test stage | when": "stage", "result | measured": "tested"},
+    "Filter": {
+        "rating": "merv", "location | where | position": "place", "cfm | flow": "airflow", "face": "face_area", "type": "merv",
+        "drop | pressure drop | clean | clean drop | initial drop | initial resistance": "drop_clean",
+        "final | final drop | dirty | loaded | final resistance": "drop_final", "for | fan | unit | equipment": "serves",
+        "accessible": "access", "sealed": "box_sealed", "rated at | rated airflow": "at",
+    },
     "Opening": {
         "type": "kind", "distance | distances | clearance | clearances | separation": "clear_of",
         "position | coordinates": "at", "above grade | elevation": "height_over_grade", "mesh": "screen", "side": "wall",

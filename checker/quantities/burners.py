@@ -147,7 +147,7 @@ def atmospheric_burners(case: Case, design: object) -> list[Burner]:
 def depressurization_entry(case: Case, burner: Burner) -> str:
     """The codebook entry with the depressurization that a burner bears; "" for one that has no vent to upset."""
     how = draft(case, burner)
-    if how == "unvented" or burner.kind in ("range", "dryer"):
+    if how in ("unvented", *SEALED) or burner.kind in ("range", "dryer"):
         return ""
     if how == "open":
         return "depressurization-open-fire"

@@ -8,7 +8,7 @@ from checker.physics.validity import OutOfRange
 from checker.quantities.duct_flow import duct_flow, outlet_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, is_return_outlet, tree
 from checker.quantities.duct_scope import one_line_ducts, systems
-from checker.quantities.make_up_air import is_make_up_fan
+from checker.quantities.make_up_fans import is_make_up_fan
 
 QUIET_ROOMS = frozenset({"bedroom", "living", "dining", "office"})
 

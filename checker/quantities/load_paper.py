@@ -6,14 +6,17 @@ from typing import NamedTuple
 from checker.case import Case, Missing, either, gather, path_of, quantity
 from checker.design.controls import LoadsPaper
 from checker.design.envelope import Fenestration, Surface
+from checker.design.fans import Fan
 from checker.physics.infiltration import UNIT_LEAKAGE_AREA
 from checker.quantities.airtightness import house_of
 from checker.quantities.assembly_values import OPEN_AIR, envelope_of
+from checker.quantities.duct_surface import sensible_recovery
 from checker.quantities.envelope_parts import of_window, parts, window_area
 from checker.quantities.moist_air import people
 from checker.quantities.outdoor_air import leakage_area
 from checker.quantities.ventilation import mean_flows
-from checker.quantities.whole_house import running
+from checker.quantities.ventilation_standard import site_of
+from checker.quantities.whole_house import run_share, running, supply_of
 
 CLASSES = {
     "tight": "tight", "semi-tight": "good", "average": "average", "semi-loose": "leaky", "loose": "very leaky",
@@ -90,7 +93,7 @@ def exposed_area(case: Case, design: object) -> float:
     return either(lambda: float(case.get(house_of(case), "envelope_area")), by_surfaces)
 
 
-@quantity("", "leakage area over that of the class on the exposed surface", "ASHRAE Handbook - Fundamentals 2021, chapter 17, Table 3")
+@quantity("", "leakage area over that of the class", "ASHRAE Handbook - Fundamentals 2021, chapter 17, Table 3")
 def leakage_over_class(case: Case, paper: LoadsPaper) -> float:
     """How many times leakier the design is than the infiltration class of the load calculation."""
     per_area = UNIT_LEAKAGE_AREA[CLASSES[str(case.get(paper, "infiltration"))]]
@@ -105,3 +108,32 @@ def design_ventilation(case: Case, node: object) -> float:
     if not case.stated("fans"):
         raise Missing("fans")
     return max(mean_flows(case, node))
+
+
+@quantity("share", "of the air that recovery units bring in, over all that fans bring in")
+def design_recovery(case: Case, node: object) -> float:
+    """Sensible recovery of the ventilation as a whole; nothing where no recovery unit is shown. Raises Missing."""
+    if not case.stated("fans"):
+        raise Missing("fans")
+    flows: list[tuple[float, float]] = []
+    for part in running(case, node):
+        if part.supplies:
+            unit = part.device if isinstance(part.device, Fan) and part.device.role == "recovery" else None
+            share = run_share(case, part) * supply_of(case, part)
+            flows.append((share, 0.0 if unit is None else sensible_recovery(case, unit)))
+    total = sum(flow for flow, _ in flows)
+    return sum(flow * recovered for flow, recovered in flows) / total if total > 0 else 0.0
+
+
+@quantity("area")
+def design_floor_area(case: Case, _node: object) -> float:
+    """Conditioned floor area of the house. Raises Missing."""
+    return float(case.get(house_of(case), "floor_area"))
+
+
+def outdoor_dry_bulb(case: Case) -> float:
+    """Summer design dry bulb of the site, K. Raises Missing."""
+    summer = site_of(case).summer_design
+    if summer is None:
+        raise Missing("site.summer_design.dry_bulb")
+    return float(case.get(summer, "dry_bulb"))

@@ -9,7 +9,7 @@ from checker.design.make_up_air import MakeUpAir
 from checker.quantities.burners import burners_for_make_up_air
 from checker.quantities.make_up_record import make_up_opening, record_of, wanted
 from checker.quantities.modes import linked
-from checker.quantities.movers import Stream, exhaust_flow, is_continuous, stream
+from checker.quantities.movers import Stream, exhaust_flow, stream
 
 Exhauster = Hood | Fan
 Way = Literal["none", "fan", "stated", "opening"]
@@ -77,19 +77,6 @@ def way_if_known(case: Case, device: Exhauster) -> Way | None:
         return None
 
 
-def is_make_up_fan(case: Case, fan: Fan) -> bool:
-    """Whether a supply fan runs only to make up for an exhaust."""
-    if not fan.settings or any(is_continuous(case, each) or each.on_time for each in fan.settings.values()):
-        return False
-    for device in exhausters(case):
-        try:
-            if any(one.device is fan for one in make_up_fans(case, device)):
-                return True
-        except Missing:
-            continue
-    return False
-
-
 def with_record(case: Case) -> list[Exhauster]:
     """Those of them whose make-up air is no fan of its own."""
     return [device for device in with_make_up_air(case) if way_if_known(case, device) != "fan"]
@@ -117,20 +104,6 @@ def starts_with(case: Case, device: Exhauster, setting: Setting) -> bool:
     bare = Stream(fan, setting, setting.path, "", 0.0, 0.0, False)
     own = [Stream(device, each, each.path, "", 0.0, 0.0, False) for each in device.settings.values()]
     return any(linked(one, bare, "runs_with") for one in own) or interlocked(case, device.name, fan.name)
-
-
-@quantity()
-def idle_supply_fan(case: Case, device: Exhauster) -> str:
-    """Name of a supply fan large enough to make up for an exhaust, to which nothing ties it; "" where there is none."""
-    for fan in case.design.fans.values():
-        if fan.role != "supply" or is_for_cooling(case, fan):
-            continue
-        settings = list(fan.settings.values())
-        tied = any(setting.runs_with or is_continuous(case, setting) or setting.on_time for setting in settings)
-        flows = [setting.airflow for setting in settings if setting.airflow is not None]
-        if not tied and flows and max(flows) >= greatest_exhaust(case, device) / 2.0:
-            return str(fan.name)
-    return ""
 
 
 def largest_of_each(fans: list[Stream]) -> float:

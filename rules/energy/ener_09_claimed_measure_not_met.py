@@ -10,6 +10,7 @@ Raise what falls short, or claim another measure on the papers.
 from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, quantity
+from checker.quantities.climate import zone_number
 from checker.quantities.energy import energy_paper
 from checker.quantities.energy_measures import Short, shortfalls
 from checker.rule import Finding, Meets, Num, Rule
@@ -35,7 +36,10 @@ def short_of(case: Case, claim: Claim) -> list[Short]:
     wanted = case.limit("energy-measures").get(claim.name)
     if wanted is None:
         raise CannotJudge(f"the figures of the measure `{claim.name}` are not held for this edition")
-    return shortfalls(case, claim.name, wanted)
+    lacking = shortfalls(case, claim.name, wanted)
+    if lacking and "from_zone" in wanted and zone_number(case, case.design) < int(wanted["from_zone"]):
+        raise CannotJudge(f"in this climate zone other figures of the measure `{claim.name}` may do, which are not held")
+    return lacking
 
 
 def check(claim: Claim, lacking: list[Short]) -> Meets | Finding:

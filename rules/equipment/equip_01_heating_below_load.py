@@ -8,10 +8,9 @@ Usual causes are a rated capacity taken for the one at design, rooms added to a 
 a load that left out ventilation. Choose more capacity at the design temperature, add backup heat, or lower the load.
 """
 
-from checker.case import Case, either, quantity
+from checker.case import Case, Missing, either, quantity
 from checker.quantities.equipment import Group, all_heating
 from checker.quantities.heat_pump import group_heat, stops_at_design
-from checker.quantities.loads import block_heating_load
 from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 from checker.rule import Finding, Meets, Num, Rule
@@ -21,7 +20,8 @@ def with_loads(case: Case) -> list[Group]:
     """Every heating group. Raises Missing, once, where the file holds no load at all."""
     groups = all_heating(case)
     if groups and not loads_spoken_of(case, "heating_load"):
-        block_heating_load(case, case.design)
+        rooms = sorted({f"rooms.{name}.heating_load" for group in groups for name in group.rooms})
+        raise Missing(*(rooms or ["papers.loads.heating"]))
     return groups
 
 

@@ -1,4 +1,4 @@
-"""Habitable rooms have no heat: no equipment is said to serve them, and they are not open to a room that is served.
+"""Habitable rooms have no heat: no equipment serves them or a room that they are open to.
 
 Bedrooms, living rooms, dining rooms, kitchens and studies must be kept warm on the winter design day. In a tight
 house with one or two wall units the room at the end of the hall is easily left out.

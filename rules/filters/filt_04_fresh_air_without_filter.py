@@ -10,7 +10,7 @@ count its pressure drop when choosing the fan.
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
 from checker.quantities.filters import filters_serving, unassigned
-from checker.quantities.make_up_air import is_make_up_fan
+from checker.quantities.make_up_fans import is_make_up_fan
 from checker.rule import Finding, Meets, Rule
 
 

@@ -17,11 +17,11 @@ from checker.quantities.make_up_air import (
     Exhauster,
     exhausters,
     greatest_exhaust,
-    idle_supply_fan,
     needs_make_up_air,
     reason_for_make_up_air,
     way_of,
 )
+from checker.quantities.make_up_fans import idle_supply_fan
 from checker.rule import Finding, Meets, Rule
 
 

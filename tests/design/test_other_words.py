@@ -59,3 +59,19 @@ def test_a_room_may_be_its_use_alone_and_a_list_of_one_a_value() -> None:
     assert isinstance(design, Design)
     assert not faults
     assert [room.use for room in design.rooms.values()] == ["bedroom", "hall"]
+
+
+@pytest.mark.parametrize(
+    ("data", "path"),
+    [
+        ({"combustion": {"tank": {"kind": "water heater", "draft": "magic"}}}, "combustion.tank.draft"),
+        ({"hoods": {"hood": {"duct": "six inch"}}}, "hoods.hood.duct.size"),
+        ({"hoods": {"hood": {"width": [1, 2]}}}, "hoods.hood.width"),
+        ({"ducts": {"system": {"runs": "two of them"}}}, "ducts.system.runs"),
+    ],
+)
+def test_what_cannot_be_read_counts_as_to_be_decided(data: dict[str, object], path: str) -> None:
+    design, faults = build_section(Design, {"design_format": 1, "project": {"title": "words"}, **data})
+    assert isinstance(design, Design)
+    assert [fault.path for fault in faults] == [path]
+    assert path in design.tbd
