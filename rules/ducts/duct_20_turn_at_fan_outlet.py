@@ -10,20 +10,18 @@ size or two larger before the turn.
 
 from checker.case import Case, Missing, quantity
 from checker.design.fans import Fan
-from checker.physics.turn_at_fan import TURNS, diameter_for_share, share_of_static, turn_loss
+from checker.physics.turn_at_fan import diameter_for_share, share_of_static, turn_loss
 from checker.quantities.duct_flow import fastest, mover_flow
 from checker.quantities.duct_scope import ROLES
 from checker.quantities.static_offer import offer
+from checker.quantities.turns import turn_coefficient
 from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import equivalent_diameter
-
-U_TURN = TURNS["smooth u-bend"].loss_coefficient
-COEFFICIENTS = {"180": U_TURN, "90": U_TURN / 1.4}
 
 
 def turned(case: Case) -> list[Fan]:
     """Supply, recovery and room-air fans with a turn at their outlet."""
-    return [fan for fan in case.design.fans.values() if fan.role in ROLES and fan.turn_at_outlet in COEFFICIENTS]
+    return [fan for fan in case.design.fans.values() if fan.role in ROLES and fan.turn_at_outlet in ("90", "180")]
 
 
 @quantity("airflow")
@@ -54,7 +52,7 @@ def turn_diameter(case: Case, fan: Fan) -> float:
 
 def check(fan: Fan, airflow: float, static: float, diameter: float, limit: float) -> Meets | Finding:
     """Compare the least loss of the turn with a share of the static pressure."""
-    coefficient = COEFFICIENTS[str(fan.turn_at_outlet)]
+    coefficient = turn_coefficient(fan)
     loss = turn_loss(airflow, diameter, coefficient)
     numbers = {
         "fan": Num(fan.name),

@@ -1,4 +1,4 @@
-"""A turn directly at a fan's outlet takes much of the fan's static pressure.
+"""A turn directly at an exhaust fan's outlet takes much of the fan's static pressure.
 
 Air leaves a fan fast and uneven, so a bend right there costs more than elsewhere; what is reckoned here is the least
 it can cost. In a duct with room to spare it hardly matters: 80 cfm in a 6 in duct turns right round for a few
@@ -11,16 +11,16 @@ through the turn, turn with smooth elbows in place of flexible duct, or hang the
 from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
-from checker.design.airway import Airway
 from checker.design.fans import Fan
-from checker.physics.turn_at_fan import TURNS, diameter_for_share, share_of_static, turn_loss
+from checker.physics.turn_at_fan import diameter_for_share, share_of_static, turn_loss
 from checker.quantities.exhaust_duct import highest_flow
 from checker.quantities.fan_ratings import offered_static
+from checker.quantities.turns import turn_coefficient
 from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import equivalent_diameter
 
 INCH = 0.0254
-KINDS = {"smooth": "two smooth elbows", "mitered": "two mitered elbows"}
+OTHERS = ("supply", "recovery", "recirculating", "transfer", "booster")  # these are judged with their ducts
 
 
 class Turn(NamedTuple):
@@ -32,24 +32,18 @@ class Turn(NamedTuple):
 
 
 def fans_with_turns(case: Case) -> list[Fan]:
-    """Fans with a turn at the outlet, or where nobody has decided."""
+    """Exhaust fans with a turn at the outlet, or where nobody has decided."""
     return [
         fan
         for fan in case.design.fans.values()
-        if fan.turn_at_outlet in ("90", "180") or path_of(fan, "turn_at_outlet") in case.design.tbd
+        if fan.role not in OTHERS
+        and (fan.turn_at_outlet in ("90", "180") or path_of(fan, "turn_at_outlet") in case.design.tbd)
     ]
 
 
 def turned(case: Case, fan: Fan) -> bool:
     """The air leaves it straight."""
     return bool(case.get(fan, "turn_at_outlet") != "none")
-
-
-def how(duct: Airway | None) -> str:
-    """The way the air is turned round, by what the duct is made of."""
-    if duct is not None and duct.material in ("flexible", "semi-rigid aluminum"):
-        return "flexible duct bent round"
-    return KINDS.get((duct.elbow_radius if duct is not None else None) or "", "two segmented elbows")
 
 
 @quantity()
@@ -60,7 +54,7 @@ def turn(case: Case, fan: Fan) -> Turn:
     if diameter is None:
         raise Missing(path_of(fan, "outlet_size"))
     flow, static = highest_flow(case, fan), offered_static(case, fan)
-    coefficient = TURNS[how(fan.duct)].loss_coefficient * (1.0 if fan.turn_at_outlet == "180" else 0.5)
+    coefficient = turn_coefficient(fan)
     loss = turn_loss(flow, float(diameter), coefficient)
     return Turn(loss, float(diameter), diameter_for_share(flow, coefficient, static, case.limit("turn-share")))
 
@@ -86,5 +80,5 @@ def check(fan: Fan, turn: Turn, flow: float, static: float, most: float) -> Meet
 RULE = Rule(
     code="EXH-36", name="turn-at-outlet-costs-much", severity="caution", since="0.1",
     over=fans_with_turns, when=turned, needs=(turn, highest_flow, offered_static), limits=("turn-share",),
-    check=check, nothing="no fan turns its air directly at the outlet",
+    check=check, nothing="no exhaust fan turns its air directly at the outlet",
 )  # fmt: skip

@@ -1,6 +1,6 @@
 """Loads are worked out for rooms warmer or cooler than the code has it.
 
-The later editions bound the indoor temperature of a load calculation: at most 72 F for heating, at least 75 F
+The energy chapter bounds the indoor temperature of a load calculation: at most 72 F for heating, at least 75 F
 for cooling. A sheet that assumes 78 F in winter or 70 F in summer makes the equipment larger than the code means.
 
 Put the temperature of the calculation within the bounds. What the thermostat is set to later is another matter.
