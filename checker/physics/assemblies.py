@@ -9,7 +9,7 @@ from collections.abc import Sequence
 
 from checker.physics.arguments import require_fraction, require_not_negative, require_positive
 
-R_UNIT = 0.17611018
+R_UNIT = 0.17611018368230588
 """m2 K/W in one h ft2 F/Btu."""
 
 FILM_OUTSIDE = 0.17 * R_UNIT
@@ -55,7 +55,7 @@ def u_parallel(paths: Sequence[tuple[float, float]]) -> float:
     Source: ASHRAE Handbook - Fundamentals 2021, chapter 27 (parallel-path method).
     """
     if not paths or abs(sum(share for share, _ in paths) - 1.0) > 1e-6:
-        raise ValueError("shares of parallel paths must sum to 1")
+        raise ValueError("shares of parallel paths must sum to 1.)
     total = 0.0
     for share, resistance in paths:
         require_fraction(share=share)
@@ -68,8 +68,8 @@ def u_framed(cavity: float, depth: float, share: float, across: float) -> float:
     """U-value of a wood-framed assembly in W/(m2 K).
 
     `cavity` resistance between the members, m2 K/W; `depth` of the members, m; `share` of framing; `across`
-    resistance of everything that runs across, films included, m2 K/W. Insulation thicker than the members
-    lies over them too. ValueError for impossible input. Source as `u_parallel`.
+    resistance of everything that runs across, films included, m2 K/W. ValueError for impossible input. Source
+    as `u_parallel`.
     """
     require_not_negative(cavity=cavity, across=across, depth=depth)
     require_fraction(share=share)
