@@ -55,7 +55,7 @@ def u_parallel(paths: Sequence[tuple[float, float]]) -> float:
     Source: ASHRAE Handbook - Fundamentals 2021, chapter 27 (parallel-path method).
     """
     if not paths or abs(sum(share for share, _ in paths) - 1.0) > 1e-6:
-        raise ValueError("shares of parallel paths must sum to 1.)
+        raise ValueError("shares of parallel paths must sum to 1")
     total = 0.0
     for share, resistance in paths:
         require_fraction(share=share)

@@ -94,8 +94,8 @@ class Loads(NamedTuple):
         return self.house.from_memory
 
     def worksheet_lines(self, system: str) -> list[str]:
-        """Every room term by term, then the house by groups."""
-        lines = [f"{room.name}: {line}" for room in self.rooms for line in room.worksheet_lines(system)]
+        """The sum of every room, whose terms stand at the room, then the house by groups."""
+        lines = [f"{room.name}: {show(room.watts, 'heat_rate', system)}" for room in self.rooms]
         for group in dict.fromkeys(term.group for term in self.house.terms):
             watts = sum(term.watts for term in self.house.terms if term.group == group)
             lines.append(f"whole house, {group}: {show(watts, 'heat_rate', system)}")
