@@ -72,6 +72,10 @@ WORDS: dict[str, dict[str, str]] = {
         "type": "kind", "cfm | flow": "airflow", "esp | static | external static": "available_static", "model": "notes",
         "btu | btuh | capacity | tons": "the keys are `heating` and `cooling`", "fresh air": "outdoor_air",
     },
+    "LoadsPaper": {
+        "cooling | total | total cooling": "cooling_total", "sensible | sensible cooling": "cooling_sensible",
+        "latent | latent cooling": "cooling_latent", "heat loss | heating load": "heating",
+    },
     "Dryer": {"type": "kind", "cfm | flow": "airflow", "vent": "duct", "termination | terminal | outlet": "to"},
     "Burner": {"type": "kind", "vent | venting | flue": "draft", "btu | btuh | rating": "input", "room": "location"},
     "MakeUpAir": {

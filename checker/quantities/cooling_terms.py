@@ -130,7 +130,7 @@ def surface_gain(case: Case, part: Surface) -> Term:
     buffer = envelope_of(case).buffers.get(str(faces))
     stated = None if buffer is None else case.maybe(buffer, "summer_temperature")
     if stated is not None:
-        difference = float(stated) - indoor_summer(case, part).temperature
+        difference = float(stated) - indoor_summer(case, case.design).temperature
         factors = (Factor(area, "area"), Factor(u.value, "u_value"), Factor(difference, "temperature_difference"))
         return Term(part.name, u.value * area * difference, factors, u.assumed, CHAPTER, u.from_memory, OPAQUE)
     if faces == "basement":

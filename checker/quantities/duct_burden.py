@@ -15,6 +15,7 @@ from checker.quantities.duct_surface import insulation
 from checker.quantities.equipment import BURNING_KINDS
 from checker.units import show
 
+DUCTED = frozenset({"furnace", "air handler", "slim duct unit", "packaged unit"})
 PLACES = ("attic", "crawl space", "basement")
 
 
@@ -85,7 +86,9 @@ def room_burden(case: Case, room: Room) -> Burden:
     """What ducts add to the load of a room: the most of the systems that serve it."""
     burdens = [system_burden(case, system) for system in house_air_systems(case) if serves(case, system, room)]
     if not burdens:
-        return Burden(0.0, 0.0, "no ducts serve it")
+        undrawn = [unit.name for unit in case.design.equipment.values() if unit.kind in DUCTED and room.name in unit.serves]
+        way = f"ducts of {undrawn[0]} are not drawn, and counted as inside" if undrawn else "no ducts serve it"
+        return Burden(0.0, 0.0, way)
     return max(burdens, key=lambda each: each.heating + each.cooling)
 
 

@@ -100,9 +100,13 @@ def of_furnace_and_cooling(case: Case, wanted: Mapping[str, Any]) -> list[Short]
     if not furnaces or not coolers:
         raise Missing("equipment")
     found = [short for unit in furnaces for short in of_ratings(case, unit, wanted, ("afue",))]
-    return found + [
-        short for unit in coolers for short in of_ratings(case, unit, wanted, ("seer", "seer2", "eer2"))
-    ]
+    try:
+        cooling = [s for unit in coolers for s in of_ratings(case, unit, wanted, ("seer", "seer2", "eer2"))]
+    except Missing:
+        if not found:
+            raise
+        cooling = []  # the furnace alone falls short already
+    return found + cooling
 
 
 def of_ducts(case: Case) -> list[Short]:

@@ -145,7 +145,7 @@ def winter_buffer(case: Case, buffer: Buffer) -> Beyond:
     stated = case.maybe(buffer, "winter_temperature")
     if stated is not None:
         return Beyond(float(stated))
-    outdoor, indoor = winter_design(case, buffer), indoor_winter(case, buffer).temperature
+    outdoor, indoor = winter_design(case, case.design), indoor_winter(case, case.design).temperature
     area, u = case.maybe(buffer, "outside_area"), case.maybe(buffer, "outside_u")
     if area is None and u is None:
         if buffer.name == "basement":

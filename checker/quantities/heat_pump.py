@@ -39,6 +39,34 @@ def heating_of(unit: Equipment) -> Capacity:
     return heating
 
 
+def joined_alone(case: Case, unit: Equipment) -> Equipment | None:
+    """The outdoor unit that serves this indoor unit alone: what is said of one counts for both."""
+    outdoor = outdoor_of(case, unit)
+    return outdoor if outdoor is not None and len(indoor_units(case, outdoor)) == 1 else None
+
+
+def heating_told(case: Case, unit: Equipment) -> Capacity:
+    """The heating capacity of a unit, or of its outdoor unit where that alone states one and serves no other."""
+    outdoor = joined_alone(case, unit)
+    if unit.heating is None and outdoor is not None and outdoor.heating is not None:
+        return outdoor.heating
+    return heating_of(unit)
+
+
+def backup_of(case: Case, unit: Equipment) -> Backup | None:
+    """The backup of a unit, or of the outdoor unit that serves it alone; None where neither has one."""
+    if path_of(unit, "backup") in case.design.tbd:
+        raise Missing(path_of(unit, "backup"))
+    outdoor = joined_alone(case, unit)
+    own: Backup | None = unit.backup
+    if own is not None or outdoor is None or path_of(unit, "backup") in case.design.stated_none:
+        return own
+    if path_of(outdoor, "backup") in case.design.tbd:
+        raise Missing(path_of(outdoor, "backup"))
+    theirs: Backup | None = outdoor.backup
+    return theirs
+
+
 def table_of(case: Case, unit: Equipment) -> list[PerformancePoint]:
     """The heating performance points of a unit. Raises Missing where it has none or one lacks a figure."""
     heating = heating_of(unit)
@@ -92,12 +120,14 @@ def compressor_capacity(case: Case, unit: Equipment) -> float:
     """Heating capacity of a heat pump at the winter design temperature, backup left out."""
     if stops_at_design(case, unit):
         return 0.0
-    heating, outdoor = heating_of(unit), outdoor_of(case, unit)
+    heating, outdoor = heating_told(case, unit), outdoor_of(case, unit)
     stated = case.maybe(heating, "at_design")
     if stated is not None:
         return float(stated)
-    if heating.points:
+    if unit.heating is not None and heating.points:
         return capacity_at(table_of(case, unit), winter_outdoor(case, unit))
+    if outdoor is not None and unit.heating is None and heating is outdoor.heating:
+        return compressor_capacity(case, outdoor)
     known = None if outdoor is None else outdoor.heating
     if outdoor is not None and known is not None and (known.points or case.speaks_of(known, "at_design")):
         return at_design_by_outdoor_unit(case, unit, outdoor)
@@ -107,12 +137,8 @@ def compressor_capacity(case: Case, unit: Equipment) -> float:
 @quantity("heat_rate")
 def backup_capacity(case: Case, unit: Equipment) -> float:
     """Heat that the backup of a unit adds; nothing where none is stated."""
-    backup: Backup | None = unit.backup
-    if backup is None:
-        if path_of(unit, "backup") in case.design.tbd:
-            raise Missing(path_of(unit, "backup"))
-        return 0.0
-    return float(case.get(backup, "power"))
+    backup = backup_of(case, unit)
+    return 0.0 if backup is None else float(case.get(backup, "power"))
 
 
 @quantity("heat_rate", "output at design, backup included")
@@ -122,7 +148,8 @@ def heat_at_design(case: Case, unit: Equipment) -> float:
         compressor, backup = gather(
             [partial(compressor_capacity, case, unit), partial(backup_capacity, case, unit)]
         )
-        fuel = unit.backup is not None and unit.backup.kind == "fuel"
+        helper = backup_of(case, unit)
+        fuel = helper is not None and helper.kind == "fuel"
         return max(compressor, backup) if fuel else compressor + backup
     heating = heating_of(unit)
     if unit.kind == "electric heat":

@@ -65,7 +65,7 @@ def heating_term(case: Case, part: Part) -> Term:
                          (*u.assumed, *beyond.assumed), u.from_memory)  # fmt: skip
     if isinstance(part, Fenestration):
         area, u_value = gather([partial(window_area, case, part), partial(of_window, case, part, "u")])
-        return conducted(case, f"window {part.name}", u_value, area, winter_design(case, part), group="windows")
+        return conducted(case, f"window {part.name}", u_value, area, winter_design(case, case.design), group="windows")
     if isinstance(part, OutsideDoor):
         u_value, area, faces = case.all(part, "u", "area", "faces")
         beyond = winter_beyond(case, str(faces))
@@ -104,7 +104,7 @@ def slab(case: Case, part: Slab) -> Term:
         factor = edge_factor(insulated, insulation or 0.0, bool(case.maybe(part, "heated")))
     except OutOfRange as problem:
         raise CannotJudge(f"{part.name}: {problem.reason}") from None
-    indoor, outdoor = indoor_winter(case, part).temperature, winter_design(case, part)
+    indoor, outdoor = indoor_winter(case, case.design).temperature, winter_design(case, case.design)
     factors = (
         Factor(perimeter, "length", "edge"), Factor(factor, "edge"),
         Factor(indoor - outdoor, "temperature_difference"),

@@ -54,6 +54,10 @@ class Term(NamedTuple):
         watts = show(self.watts, "heat_rate", system)
         return f"{self.what}: {product} = {watts}{tail}" if product else f"{self.what}: {watts}{tail}"
 
+    def worksheet_lines(self, system: str) -> list[str]:
+        """The term, and where its formula is from."""
+        return [self.line(system), f"by {self.source}"] if self.source else [self.line(system)]
+
 
 class Load(NamedTuple):
     """The load of a room, or of the house, in W, with its terms."""

@@ -14,8 +14,15 @@ from checker.units import parse
 INDOORS = frozenset({"conditioned", "basement", "chase", "crawl space", "attic", "garage"})
 
 
+OF_SYSTEM = (
+    "refrigerant", "listing", "made_on", "charge", "label", "papers_left", "pressure_test", "vacuum",
+    "leak_detection", "locking_caps",
+)  # fmt: skip
+"""What a line says of its whole system."""
+
+
 class System(NamedTuple):
-    """The lines of one outdoor unit, by name: one charge of refrigerant; `path` is that of the first."""
+    """The lines of one outdoor unit, one charge of refrigerant; first the one that tells most of the whole."""
 
     path: str
     name: str
@@ -57,6 +64,8 @@ def systems(case: Case) -> list[System]:
     for line in drawn_lines(case):
         unit = outdoor_unit(case, line)
         found.setdefault(line.path if unit is None else f"equipment.{unit.name}", []).append(line)
+    for lines in found.values():
+        lines.sort(key=lambda line: -sum(case.speaks_of(line, field) for field in OF_SYSTEM))
     return [System(lines[0].path, owner.rpartition(".")[2], tuple(lines)) for owner, lines in found.items()]
 
 

@@ -15,7 +15,7 @@ from checker.quantities.equipment import (
     is_heat_pump,
     outdoor_of,
 )
-from checker.quantities.heat_pump import heating_of
+from checker.quantities.heat_pump import heating_of, heating_told
 from checker.quantities.movers import airflow
 from checker.quantities.ventilation_standard import site_of
 
@@ -69,7 +69,7 @@ def extent(case: Case, pairs: list[tuple[Equipment, Capacity]]) -> Extent:
 @quantity()
 def heating_extent(case: Case, group: Group) -> Extent:
     """Full and least heating capacity of the heat pumps of a group."""
-    return extent(case, [(unit, heating_of(unit)) for unit in group.units if is_heat_pump(case, unit)])
+    return extent(case, [(unit, heating_told(case, unit)) for unit in group.units if is_heat_pump(case, unit)])
 
 
 @quantity()

@@ -7,10 +7,18 @@ Draw a drain for every indoor unit, wall units included: where it goes, its size
 unit under `condensate` is enough to begin with.
 """
 
-from checker.case import Case, quantity
+from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
 from checker.quantities.condensate import cooling_units, must_be_drained
 from checker.rule import Finding, Meets, Rule
+
+
+def with_coils(case: Case) -> list[Equipment]:
+    """Units with a coil indoors. Raises Missing, once, where the file says nothing of condensate."""
+    units = cooling_units(case)
+    if units and not case.stated("condensate"):
+        raise Missing("condensate")
+    return units
 
 
 @quantity()
@@ -31,6 +39,6 @@ def check(unit: Equipment, found: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="COND-01", name="coil-without-drain", severity="correction", since="0.1",
-    over=cooling_units, needs=(drained,), cites=("condensate-disposal",), check=check,
+    over=with_coils, needs=(drained,), cites=("condensate-disposal",), check=check,
     nothing="no unit cools indoors", answers=("J03",),
 )  # fmt: skip

@@ -36,8 +36,12 @@ def check(unit: Equipment, rated: tuple[float, float], table: dict[str, dict[str
         return Meets()
     word, value, least = low[0]
     numbers = {"unit": Num(unit.name), "word": Num(word), "value": Num(value), "least": Num(least)}
+    also = ""
+    if len(low) > 1:
+        numbers |= {"other": Num(low[1][0]), "second": Num(low[1][1]), "second_least": Num(low[1][2])}
+        also = ", and at {second} {other}, below {second_least}"
     return Finding(
-        "{unit} is rated at {value} {word}, below the federal minimum of {least}",
+        "{unit} is rated at {value} {word}, below the federal minimum of {least}" + also,
         at=f"ratings.{word.lower()}",
         help="choose a heat pump of {least} {word} or more",
         numbers=numbers,

@@ -9,8 +9,9 @@ a load that left out ventilation. Choose more capacity at the design temperature
 """
 
 from checker.case import Case, Missing, either, quantity
-from checker.quantities.equipment import Group, all_heating
+from checker.quantities.equipment import HABITABLE, Group, all_heating
 from checker.quantities.heat_pump import group_heat, stops_at_design
+from checker.quantities.room_uses import room_use
 from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 from checker.rule import Finding, Meets, Num, Rule
@@ -25,8 +26,16 @@ def with_loads(case: Case) -> list[Group]:
     return groups
 
 
+def is_habitable(case: Case, name: str) -> bool:
+    """Whether a room is one to live, sleep, cook or eat in, or is not known to be another."""
+    room = case.design.rooms.get(name)
+    return room is None or either(lambda: room_use(case, room) in HABITABLE, lambda: True)
+
+
 def runs_at_design(case: Case, group: Group) -> bool:
-    """A heat pump of it stops above the winter design temperature, which is judged by itself."""
+    """It heats no habitable room, or its heat pump stops above the winter design temperature: judged by itself."""
+    if group.rooms and not any(is_habitable(case, name) for name in group.rooms):
+        return False
     return not any(
         either(lambda unit=unit: stops_at_design(case, unit), lambda: False)  # type: ignore[misc]
         for unit in group.units

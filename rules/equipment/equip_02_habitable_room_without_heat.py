@@ -13,6 +13,7 @@ from checker.design import Design
 from checker.quantities.distribution import spaces
 from checker.quantities.equipment import HABITABLE, all_heating, heated_rooms
 from checker.quantities.room_uses import room_use
+from checker.quantities.ventilation_standard import site_of
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -32,6 +33,12 @@ def habitable(case: Case) -> list[str]:
 def heated(case: Case) -> list[Design]:
     """The design, where any equipment heats the house and habitable rooms are shown."""
     return each.design(case) if all_heating(case) and habitable(case) else []
+
+
+def has_winter(case: Case, _design: Design) -> bool:
+    """Its winter design temperature is that of a place where no heating is required."""
+    outdoor = case.maybe(site_of(case), "winter_design")
+    return outdoor is None or bool(outdoor < case.limit("required-heating-below"))
 
 
 @quantity()
@@ -61,6 +68,7 @@ def check(_design: Design, cold: list[str], _held: float) -> Meets | Finding:
 
 RULE = Rule(
     code="EQUIP-02", name="habitable-room-without-heat", severity="caution", since="0.1",
-    over=heated, needs=(unheated,), limits=("required-heating",), check=check,
+    over=heated, when=has_winter, needs=(unheated,), limits=("required-heating",),
+    cites=("required-heating-below",), check=check,
     nothing="no habitable room, or no heating equipment, is shown", answers=("H05",),
 )  # fmt: skip

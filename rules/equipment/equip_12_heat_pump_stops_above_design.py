@@ -8,45 +8,54 @@ Choose a unit that runs down to the design temperature, or show backup for the w
 
 from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
-from checker.quantities.equipment import Group, all_heating, is_heat_pump
+from checker.quantities.equipment import Group, all_heating, indoor_units, is_heat_pump
 from checker.quantities.heat_pump import backup_capacity, heat_at_design, lowest_operating
 from checker.quantities.unit_loads import group_heating_load
 from checker.quantities.ventilating_handlers import winter_outdoor
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def by_compressor(case: Case) -> list[Group]:
-    """Heating groups with a heat pump whose lowest operating temperature is spoken of."""
+def with_limit(case: Case) -> list[Equipment]:
+    """Heat pumps, or the outdoor units of several, that speak of the lowest temperature at which they heat."""
+    return [unit for unit in case.design.equipment.values() if groups_of(case, unit) and says_lowest(case, unit)]
+
+
+def groups_of(case: Case, unit: Equipment) -> list[Group]:
+    """The heating groups that a unit, or its indoor units, belong to."""
+    members = {unit.name, *(each.name for each in indoor_units(case, unit))}
     return [
         group
         for group in all_heating(case)
-        if any(is_heat_pump(case, unit) and lowest_known(case, unit) for unit in group.units)
+        if any(each.name in members and is_heat_pump(case, each) for each in group.units)
     ]
 
 
-def lowest_known(case: Case, unit: Equipment) -> bool:
-    """Whether the file speaks of the lowest temperature at which a unit runs."""
-    try:
-        return lowest_operating(case, unit) is not None
-    except Missing:
-        return True
+def says_lowest(case: Case, unit: Equipment) -> bool:
+    """Whether a unit itself speaks of a limit or a lock-out of its compressor."""
+    limit = unit.by_maker is not None and case.speaks_of(unit.by_maker, "least_outdoor")
+    return limit or (unit.backup is not None and case.speaks_of(unit.backup, "compressor_lock_out"))
 
 
 @quantity("temperature")
-def lowest_of_group(case: Case, group: Group) -> float:
-    """The highest of the lowest operating temperatures of a group's heat pumps."""
-    found = [lowest_operating(case, unit) for unit in group.units if is_heat_pump(case, unit)]
-    return max(each for each in found if each is not None)
+def lowest_of_unit(case: Case, unit: Equipment) -> float:
+    """Outdoor temperature below which the compressor of a unit is off."""
+    lowest = lowest_operating(case, unit)
+    if lowest is None:
+        raise Missing(f"{unit.path}.by_maker.least_outdoor")
+    return lowest
 
 
 @quantity()
-def others_carry(case: Case, group: Group) -> bool:
+def others_carry(case: Case, unit: Equipment) -> bool:
     """Whether what still runs at the design temperature carries the load; not asked where all keeps running."""
-    outdoor = winter_outdoor(case, group)
-    if lowest_of_group(case, group) <= outdoor:
+    outdoor = winter_outdoor(case, unit)
+    if lowest_of_unit(case, unit) <= outdoor:
         return True
-    heat = sum(still_given(case, unit, outdoor) for unit in group.units)
-    return heat > 0.0 and heat >= group_heating_load(case, group)
+    for group in groups_of(case, unit):
+        heat = sum(still_given(case, each, outdoor) for each in group.units)
+        if heat <= 0.0 or heat < group_heating_load(case, group):
+            return False
+    return True
 
 
 def still_given(case: Case, unit: Equipment, outdoor: float) -> float:
@@ -55,21 +64,22 @@ def still_given(case: Case, unit: Equipment, outdoor: float) -> float:
     return backup_capacity(case, unit) if lowest is not None and lowest > outdoor else heat_at_design(case, unit)
 
 
-def check(group: Group, lowest: float, outdoor: float, carried: bool) -> Meets | Finding:
+def check(unit: Equipment, lowest: float, outdoor: float, carried: bool) -> Meets | Finding:
     """Compare the temperatures."""
     if lowest <= outdoor + 1e-9 or carried:
         return Meets()
+    by_lock = unit.backup is not None and unit.backup.compressor_lock_out == lowest
     return Finding(
-        "{unit} stops below {lowest_of_group}; the winter design temperature is {winter_outdoor}, and nothing else "
+        "{unit} stops below {lowest_of_unit}; the winter design temperature is {winter_outdoor}, and nothing else "
         "carries the load there",
-        at="by_maker.least_outdoor",
+        at="backup.compressor_lock_out" if by_lock else "by_maker.least_outdoor",
         help="choose a unit that heats at {winter_outdoor}, or show backup for the whole load",
-        numbers={"unit": Num(group.name)},
+        numbers={"unit": Num(unit.name)},
     )
 
 
 RULE = Rule(
     code="EQUIP-12", name="heat-pump-stops-above-design", severity="correction", since="0.1",
-    over=by_compressor, needs=(lowest_of_group, winter_outdoor, others_carry), cites=("low-ambient-limit",),
+    over=with_limit, needs=(lowest_of_unit, winter_outdoor, others_carry), cites=("low-ambient-limit",),
     check=check, nothing="no heat pump states the lowest temperature at which it heats", answers=("H28",),
 )  # fmt: skip
