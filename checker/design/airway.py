@@ -10,6 +10,7 @@ from checker.design.fields import (
     Flag,
     FrictionRate,
     Length,
+    LengthOrNone,
     Node,
     Permeance,
     Plain,
@@ -123,7 +124,7 @@ class Airway(Node):
     )
     sealant_listing: Plain | None = said("marking of the tape or mastic on its joints", "UL 181B-M")
     joints: Plain | None = said("how joints are fastened", "three screws")
-    screw_intrusion: Length | None = said("how far fasteners reach into the duct", "1/8 in")
+    screw_intrusion: LengthOrNone | None = said("how far fasteners reach into the duct", "1/8 in")
     listing: Plain | None = said("listing of factory-made duct", "UL 181")
     shared_with: list[Plain] = listed("other exhausts that use the same duct", "bath-fan")
     damper: Flag | None = said("whether a backdraft damper stands in the duct", True)

@@ -55,22 +55,23 @@ OPENING_KINDS = Choice(
         gas_meter="meter",
         gas_regulator="regulator | gas regulator vent",
         lot_line="property line | boundary | property boundary",
-        street="alley | road | driveway | loading dock",
-        parking="parking lot | carport",
+        street="alley | road | loading dock",
+        parking="parking lot | carport | driveway",
         walkway="sidewalk | path | deck | walk | patio | porch",
         outdoor_unit="heat pump | condenser | condensing unit | air conditioner",
 )  # fmt: skip
 OpeningKind = Annotated[str, OPENING_KINDS]
 Neighbour = Annotated[str, Reference("openings", words=OPENING_KINDS)]
-DamperKind = Annotated[
+GRAVITY = (
+    "backdraft | backdraft damper | gravity damper | spring loaded | barometric | spring | flap | gravity backdraft"
+)
+POWERED = "motorized | motorised | automatic | motor"
+DamperKind = Annotated[str, Choice("gravity", "powered", "none", gravity=GRAVITY, powered=POWERED)]
+# `yes`: a damper that is not described; rules that must know how it opens ask for it
+OpeningDamper = Annotated[
     str,
-    Choice(
-        "gravity", "powered", "none",
-        gravity="backdraft | backdraft damper | gravity damper | spring loaded | barometric | spring | flap"
-        " | gravity backdraft",
-        powered="motorized | motorised | automatic | motor",
-    ),
-]  # fmt: skip
+    Choice("gravity", "powered", "yes", "none", gravity=GRAVITY, powered=POWERED, yes="fitted", none="no"),
+]
 Face = Annotated[str, Choice("wall", "roof", "soffit", "gable", "foundation", "ground", gable="gable wall")]
 Into = Annotated[
     str,
@@ -125,7 +126,7 @@ class Opening(Node):
     screen: Screen | None = said("mesh opening of its screen, or `none`", "1/4 in")
     corrosion_resistant: Flag | None = said("whether its screen, louver or grille resists corrosion", True)
     hooded: Flag | None = said("protected from rain by a hood or louver", True)
-    damper: DamperKind | None = said("what closes it when idle", "gravity")
+    damper: OpeningDamper | None = said("what closes it when idle; `yes` where its kind is not decided", "gravity")
     operable: Flag | None = said("whether a window opens", True)
     combination_listed: Flag | None = said("factory-built combined terminal, listed for the purpose", False)
     drawing_note: Plain | None = said("sheet and note that show its listing or the official's consent", "M-101 note 7")

@@ -48,6 +48,8 @@ WORDS: dict[str, dict[str, str]] = {
         **OF_SETTINGS, "type": "the keys are `role` (supply, exhaust, recovery) and `kind` (in-line, ceiling)",
         "intake | source | draws from": "from", "merv": "filter", "standard | rated | certified | hvi": "rating",
         "sre | efficiency | effectiveness": "it belongs to `recovery: {sensible: 75 %, at: 32 degF}`",
+        "exhaust to | exhausts": "`to` lists both ends of a recovery unit: `to: [living, bedroom, stale-air-exhaust]`",
+        "ducts | runs": "one duct goes under `duct`, a network under the section `ducts`",
         "frost control | defrost": "it belongs to `recovery: {frost_control: recirculating defrost}`",
         "supply airflow | exhaust airflow": "it belongs to a setting: `settings: {continuous: {supply_airflow: 70 cfm}}`",
         "whole house ventilation | whole house fan | whole building": "whole_house", "hangs | mounted": "location",
@@ -65,12 +67,26 @@ WORDS: dict[str, dict[str, str]] = {
     "Recovery": {
         "sre | efficiency": "sensible", "ase | effectiveness": "apparent", "latent | lrmt | ltr": "moisture",
         "defrost | frost": "frost_control", "temperature": "at",
+        "total | total recovery": "the keys are `sensible` (without moisture) and `moisture`",
+    },
+    "Capacity": {
+        "capacity | nominal | output": "rated", "design": "at_design", "min | minimum": "least",
+        "table": "points",
     },
     "Control": {"type | kind": "by", "manual | manual override": "override", "setpoint": "humidity_high"},
     "OutdoorAirDuct": {"cfm | flow": "airflow", "timer": "control", "duty | on time | run time": "fan_share", "from": "opening"},
     "Equipment": {
         "type": "kind", "cfm | flow": "airflow", "esp | static | external static": "available_static", "model": "notes",
         "btu | btuh | capacity | tons": "the keys are `heating` and `cooling`", "fresh air": "outdoor_air",
+    },
+    "OverflowDrain": {"to | ends | end": "say `conspicuous: yes` where it ends in sight, such as above a window"},
+    "CondensateDrain": {
+        "diameter | pipe": "size", "fall | pitch": "slope", "ends | drains to | discharge": "to",
+        "overflow | safety | float switch": "secondary", "p trap": "trap",
+    },
+    "RefrigerantLine": {
+        "line length": "length", "lift": "rise", "vapor | gas": "suction", "type": "refrigerant",
+        "liquid line": "liquid", "suction line | gas line": "suction",
     },
     "LoadsPaper": {
         "cooling | total | total cooling": "cooling_total", "sensible | sensible cooling": "cooling_sensible",
@@ -96,7 +112,7 @@ WORDS: dict[str, dict[str, str]] = {
         "cfm | flow": "airflow", "type": "kind", "drop": "pressure_drop", "location": "room", "face": "size",
         "distance | wall distance": "distance_to_wall",
     },
-    "DuctLeakage": {"outside | outdoors": "to_outdoors", "test stage | when": "stage", "result | measured": "tested"},
+    "DuctLeakage": {"outside | outdoors": "to_outdoors", "test stage | when": "stage", "result | measured | is": "tested"},
     "Filter": {
         "rating": "merv", "location | where | position": "place", "cfm | flow": "airflow", "face": "face_area", "type": "merv",
         "drop | pressure drop | clean | clean drop | initial drop | initial resistance": "drop_clean",
@@ -106,6 +122,7 @@ WORDS: dict[str, dict[str, str]] = {
     "Opening": {
         "type": "kind", "distance | distances | clearance | clearances | separation": "clear_of",
         "position | coordinates": "at", "above grade | elevation": "height_over_grade", "mesh": "screen", "side": "wall",
+        "up | height": "it belongs to the position: `at: {east: 8 ft, north: 0 ft, up: 5 ft}`; `height_over_grade` alone will do",
         "property line | lot line": "to_lot_line",
     },
     "Airway": {
@@ -113,7 +130,7 @@ WORDS: dict[str, dict[str, str]] = {
         "where | runs": "location", "jacket": "vapor_jacket",
     },
     "VentilationWorksheet": {"rate | required": "required_rate", "area": "floor_area"},
-    "ControlPoint": {"type": "kind", "controls | for": "switches", "room": "location"},
+    "ControlPoint": {"type": "kind", "controls | for": "switches", "room | place": "location"},
 }  # fmt: skip
 
 

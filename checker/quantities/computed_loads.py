@@ -101,7 +101,7 @@ def gain_shares(case: Case, design: object) -> dict[str, float]:
     volumes = volume_shares(case, design)
     for room in heated_rooms(case):
         room_use(case, room)
-    names = [room.name for room in rooms_used_as(case, *LIVED_IN) if room.name in volumes] or list(volumes)
+    names = [room.name for room in rooms_used_as(case, *LIVED_IN) if volumes.get(room.name)] or list(volumes)
     total = sum(volumes[name] for name in names)
     return {name: volumes[name] / total for name in names}
 

@@ -15,7 +15,7 @@ from checker.physics.heat_pump import (
     capacity_at,
     load_line,
 )
-from checker.quantities.equipment import Group, first_told, indoor_units, is_heat_pump, outdoor_of
+from checker.quantities.equipment import BURNING_KINDS, Group, first_told, indoor_units, is_heat_pump, outdoor_of
 from checker.quantities.unit_loads import group_heating_load
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 
@@ -95,8 +95,8 @@ def lowest_operating(case: Case, unit: Equipment) -> float | None:
 
 
 def stops_at_design(case: Case, unit: Equipment) -> bool:
-    """Whether a heat pump is off at the winter design temperature."""
-    if not is_heat_pump(case, unit):
+    """Whether a heat pump is off at the winter design temperature; a furnace beside one goes on."""
+    if unit.kind in BURNING_KINDS or not is_heat_pump(case, unit):
         return False
     lowest = lowest_operating(case, unit)
     return lowest is not None and lowest > winter_outdoor(case, unit)
@@ -144,7 +144,7 @@ def backup_capacity(case: Case, unit: Equipment) -> float:
 @quantity("heat_rate", "output at design, backup included")
 def heat_at_design(case: Case, unit: Equipment) -> float:
     """Heat that a unit delivers at the winter design temperature."""
-    if is_heat_pump(case, unit):
+    if is_heat_pump(case, unit) and unit.kind not in BURNING_KINDS:
         compressor, backup = gather(
             [partial(compressor_capacity, case, unit), partial(backup_capacity, case, unit)]
         )

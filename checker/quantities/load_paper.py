@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from typing import NamedTuple
 
-from checker.case import Case, Missing, either, gather, path_of, quantity
+from checker.case import CannotJudge, Case, Missing, either, gather, path_of, quantity
 from checker.design.controls import LoadsPaper
 from checker.design.envelope import Fenestration, Surface
 from checker.design.fans import Fan
@@ -98,6 +98,8 @@ def leakage_over_class(case: Case, paper: LoadsPaper) -> float:
     """How many times leakier the design is than the infiltration class of the load calculation."""
     per_area = UNIT_LEAKAGE_AREA[CLASSES[str(case.get(paper, "infiltration"))]]
     area, surface = gather([lambda: leakage_area(case, case.design), lambda: exposed_area(case, case.design)])
+    if surface <= 0:
+        raise CannotJudge("an envelope without any area has no leakage to compare")
     return area / (per_area * surface)
 
 

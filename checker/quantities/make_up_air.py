@@ -168,6 +168,8 @@ def damper_of(case: Case, device: Exhauster | Dryer) -> str:
         return damper_of_fan(case, device)
     for told in (record, opening):
         damper = case.maybe(told, "damper") if told is not None else None
+        if damper == "yes":
+            raise Missing(path_of(told, "damper"))
         if damper is not None:
             return str(damper)
     if record is None and opening is not None:

@@ -168,6 +168,8 @@ def fresh_shares(case: Case, device: Device) -> dict[str, float]:
         return {name: flow / sum(flows.values()) for name, flow in flows.items()}
     names = dict.fromkeys(each.room for each in led) or shares
     part = sum(shares[name] for name in names)
+    if part <= 0:
+        return shares
     return {name: shares[name] / part for name in names}
 
 

@@ -9,7 +9,8 @@ unit under `condensate` is enough to begin with.
 
 from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
-from checker.quantities.condensate import cooling_units, must_be_drained
+from checker.quantities.condensate import must_be_drained
+from checker.quantities.condensing import cooling_units
 from checker.rule import Finding, Meets, Rule
 
 

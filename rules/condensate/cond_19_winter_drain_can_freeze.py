@@ -10,7 +10,8 @@ from checker.case import Case, NotApplicable, given, quantity
 from checker.design.condensate import CondensateDrain
 from checker.design.fans import Fan
 from checker.quantities.cold_climate import is_cold
-from checker.quantities.condensate import drains, is_condensing, sources
+from checker.quantities.condensate import drains, sources
+from checker.quantities.condensing import is_condensing
 from checker.quantities.room_uses import room_use
 from checker.rule import Finding, Meets, Num, Rule
 

@@ -8,7 +8,7 @@ Choose a unit that runs down to the design temperature, or show backup for the w
 
 from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
-from checker.quantities.equipment import Group, all_heating, indoor_units, is_heat_pump
+from checker.quantities.equipment import BURNING_KINDS, Group, all_heating, indoor_units, is_heat_pump
 from checker.quantities.heat_pump import backup_capacity, heat_at_design, lowest_operating
 from checker.quantities.unit_loads import group_heating_load
 from checker.quantities.ventilating_handlers import winter_outdoor
@@ -60,7 +60,8 @@ def others_carry(case: Case, unit: Equipment) -> bool:
 
 def still_given(case: Case, unit: Equipment, outdoor: float) -> float:
     """Heat of a unit at an outdoor temperature: its backup alone where its compressor is off."""
-    lowest = lowest_operating(case, unit) if is_heat_pump(case, unit) else None
+    by_compressor = is_heat_pump(case, unit) and unit.kind not in BURNING_KINDS
+    lowest = lowest_operating(case, unit) if by_compressor else None
     return backup_capacity(case, unit) if lowest is not None and lowest > outdoor else heat_at_design(case, unit)
 
 

@@ -25,9 +25,20 @@ def others(case: Case, hood: Hood) -> tuple[str, ...]:
             stated = stated or path_of(section, "shared_with") in case.design.stated_none
     except Missing:
         pass
+    named += named_from_there(case, hood)
     if not named and not stated:
         ends(case, hood)
     return tuple(dict.fromkeys([*named, *sharers(case, hood)]))
+
+
+def named_from_there(case: Case, hood: Hood) -> list[str]:
+    """Fans, other hoods and dryers whose own duct is said to be shared with the hood."""
+    found: list[str] = []
+    for other in (*case.design.fans.values(), *case.design.hoods.values(), *case.design.dryers.values()):
+        airway = other.duct
+        if other.path != hood.path and airway is not None and hood.name in case.maybe(airway, "shared_with"):
+            found.append(other.name)
+    return found
 
 
 def check(hood: Hood, others: tuple[str, ...]) -> Meets | Finding:

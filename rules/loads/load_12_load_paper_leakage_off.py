@@ -7,11 +7,25 @@ way round the house is cold in the wind.
 Put the target, or the test result, into the load calculation.
 """
 
-from checker.case import Case, Missing, path_of, quantity
+from checker.case import CannotJudge, Case, quantity
 from checker.design.controls import LoadsPaper
-from checker.quantities.airtightness import air_changes_at_50, airtightness, house_volume, leakage_flow
+from checker.physics.infiltration import flow_from_air_changes
+from checker.quantities.airtightness import airtightness, house_of, house_volume, leakage_flow
 from checker.quantities.load_paper import leakage_over_class, stating
 from checker.rule import Finding, Meets, Num, Rule
+
+
+@quantity("leakage_50")
+def on_paper(case: Case, paper: LoadsPaper) -> float:
+    """Leakage at 50 Pa of the load calculation, m3/s. Raises Missing; CannotJudge for a house without any."""
+    kind, value = case.get(paper, "airtightness")
+    if value <= 0:
+        raise CannotJudge("the load calculation has a house without any leakage")
+    if kind == "ach50":
+        return flow_from_air_changes(value, house_volume(case, paper))
+    if kind == "flow50":
+        return float(value)
+    return float(value * case.get(house_of(case), "floor_area" if kind == "flow50-per-floor" else "envelope_area"))
 
 
 @quantity()
@@ -20,14 +34,10 @@ def times_leakier(case: Case, paper: LoadsPaper) -> float:
     stated = case.maybe(paper, "airtightness")
     if stated is None:
         return leakage_over_class(case, paper)
-    if stated.value <= 0:
-        raise Missing(path_of(paper, "airtightness"))
-    if stated.kind == airtightness(case, case.design).kind:
-        return float(airtightness(case, case.design).value / stated.value)
-    if stated.kind == "ach50":
-        return air_changes_at_50(case, case.design) / float(stated.value)
-    flow = stated.value if stated.kind == "flow50" else stated.value * house_volume(case, case.design)
-    return leakage_flow(case, case.design) / float(flow)
+    own = airtightness(case, case.design)
+    if stated.kind == own.kind and stated.value > 0:
+        return float(own.value / stated.value)
+    return leakage_flow(case, case.design) / on_paper(case, paper)
 
 
 def check(paper: LoadsPaper, times: float, share: float, factor: float) -> Meets | Finding:
