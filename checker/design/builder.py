@@ -123,7 +123,9 @@ class Builder:
             value = value[0]
         if isinstance(value, (dict, list)):
             self.fault("FILE-21", path, f"a {'map' if isinstance(value, dict) else 'list'} stands where "
-                       f"{words_of(shape.kind)} is wanted", "write one value")  # fmt: skip
+                       f"{words_of(shape.kind)} is wanted",
+                       "leave it out: each branch names this run as its `from`"
+                       if ".runs." in path and path.endswith(".to") else "write one value")  # fmt: skip
             self.tbd.add(path)
             return None
         read = scalar(shape.kind, value, self.reading.sources.get(path))

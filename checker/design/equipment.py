@@ -53,7 +53,8 @@ EquipmentKind = Annotated[
         heat_pump="outdoor unit | outdoor heat pump | air source heat pump | ashp | central heat pump",
         electric_heat="baseboard | electric baseboard | strip heat | heat strip | electric heater | electric wall heater | "
         "resistance heater | baseboard heater | electric baseboard heater | wall heater | cove heater | electric cove heater | "
-        "electric radiant | electric radiant floor | electric floor heat | toe kick heater | space heater", stove="wood stove | pellet stove",
+        "electric radiant | electric radiant floor | electric floor heat | toe kick heater | space heater",
+        stove="wood stove | pellet stove",
         furnace="gas furnace | oil furnace | propane furnace", boiler="gas boiler | oil boiler | combi boiler",
         air_conditioner="ac | a/c | central ac | central air | central air conditioner | condenser | condensing unit",
         packaged_unit="package unit | rooftop unit | rtu | ptac | pthp | window unit | window ac",

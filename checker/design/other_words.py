@@ -122,7 +122,7 @@ WORDS: dict[str, dict[str, str]] = {
     "Opening": {
         "type": "kind", "distance | distances | clearance | clearances | separation": "clear_of",
         "position | coordinates": "at", "above grade | elevation": "height_over_grade", "mesh": "screen", "side": "wall",
-        "up | height": "it belongs to the position: `at: {east: 8 ft, north: 0 ft, up: 5 ft}`; `height_over_grade` alone will do",
+        "up": "it belongs to the position: `at: {east: 8 ft, north: 0 ft, up: 5 ft}`; `height_over_grade` alone will do",
         "property line | lot line": "to_lot_line",
     },
     "Airway": {

@@ -91,6 +91,8 @@ def leading(runs: dict[str, Run], last: Run) -> list[Run]:
 def highest_setting(case: Case, device: Exhauster) -> Setting:
     """The setting of a device that moves the most air. Raises Missing."""
     settings: dict[str, Setting] = case.get(device, "settings")
+    if not settings:
+        raise Missing(path_of(device, "settings"))
     supply = isinstance(device, Fan) and device.role == "supply"
     return max(settings.values(), key=lambda each: (supply_flow if supply else exhaust_flow)(case, each))
 

@@ -15,7 +15,14 @@ from checker.physics.heat_pump import (
     capacity_at,
     load_line,
 )
-from checker.quantities.equipment import BURNING_KINDS, Group, first_told, indoor_units, is_heat_pump, outdoor_of
+from checker.quantities.equipment import (
+    BURNING_KINDS,
+    Group,
+    first_told,
+    indoor_units,
+    is_heat_pump,
+    outdoor_of,
+)
 from checker.quantities.unit_loads import group_heating_load
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 

@@ -119,7 +119,8 @@ def rooms_exhausted(case: Case, device: Exhauster) -> tuple[str, ...]:
     places = [name for name in device.from_ if name not in case.design.openings]
     if found or device.kind in NOT_LOCAL or (places and role == "exhaust"):
         return found
-    raise Missing(path_of(device, "room"))
+    # a recovery unit's `room` may be where it supplies to: only `from` then tells where it draws
+    raise Missing(f"{device.path}.from" if role == "recovery" and device.room else path_of(device, "room"))
 
 
 def hood_room(case: Case, hood: Hood) -> tuple[str, ...]:

@@ -14,7 +14,8 @@ from checker.units import parse
 INDOORS = frozenset({"conditioned", "basement", "chase", "crawl space", "attic", "garage"})
 
 
-OF_SYSTEM = "refrigerant listing made_on charge label papers_left pressure_test vacuum leak_detection locking_caps".split()
+OF_SYSTEM = ("refrigerant", "listing", "made_on", "charge", "label", "papers_left", "pressure_test", "vacuum",
+             "leak_detection", "locking_caps")  # fmt: skip
 """What a line says of its whole system."""
 
 

@@ -11,7 +11,7 @@ be held to their leakage per area of envelope instead.
 from checker import each
 from checker.case import Case, Missing, NotApplicable, quantity
 from checker.design.house import House
-from checker.quantities.airtightness import air_changes_at_50, leakage_flow
+from checker.quantities.airtightness import air_changes_at_50, airtightness, leakage_flow
 from checker.quantities.energy import LeakageLimit, energy_paper, leakage_limit
 from checker.rule import Finding, Meets, Num, Rule
 

@@ -7,9 +7,10 @@ The usual cause is a number copied from another line of the schedule. State the 
 choose a product that has the right one.
 """
 
+import re
 from typing import NamedTuple
 
-from checker.case import Case, given
+from checker.case import CannotJudge, Case, quantity
 from checker.design.equipment import Equipment
 from checker.quantities.equipment import HEADS
 from checker.rule import Finding, Meets, Num, Rule
@@ -45,14 +46,28 @@ def stated_listings(case: Case) -> list[Listed]:
     return found
 
 
-def check(node: Listed, listing: str, standards: dict[str, list[str]]) -> Meets | Finding:
+@quantity()
+def listing(case: Case, node: Listed) -> str:
+    """The stated listing. CannotJudge where it names no standard, or for electric heat one of no kind here."""
+    stated = str(case.get(node, "listing") or "none")
+    table: dict[str, list[str]] = case.limit("heating-equipment-listing")
+    if stated != "none" and not re.search(r"\d{3}", stated):
+        raise CannotJudge(f"`{stated}` names no standard")
+    known = [number for numbers in table.values() for number in numbers]
+    if node.kind == "electric heat" and stated != "none" and not any(number in stated for number in known):
+        raise CannotJudge("radiant, cove and floor heaters have standards of their own")
+    return stated
+
+
+def check(node: Listed, named: str, standards: dict[str, list[str]]) -> Meets | Finding:
     """Look for the number of one of the standards."""
     wanted = standards[node.kind]
-    if any(number in listing for number in wanted):
+    if any(number in named for number in wanted):
         return Meets()
     numbers = {"name": Num(node.name), "wanted": Num(" or ".join(f"UL {number}" for number in wanted))}
+    told = "{name} has no listing" if named == "none" else "{name} is listed by {listing}"
     return Finding(
-        "{name} is listed by {listing}; equipment of its kind is listed by {wanted}",
+        told + "; equipment of its kind is listed by {wanted}",
         at="listing",
         help="state the standard on the label, or choose a product that is listed by {wanted}",
         numbers=numbers,
@@ -61,6 +76,6 @@ def check(node: Listed, listing: str, standards: dict[str, list[str]]) -> Meets 
 
 RULE = Rule(
     code="EQUIP-26", name="listing-of-another-kind", severity="correction", since="0.1",
-    over=stated_listings, needs=(given("listing"),), limits=("heating-equipment-listing",), check=check,
+    over=stated_listings, needs=(listing,), limits=("heating-equipment-listing",), check=check,
     nothing="no equipment states its listing", answers=("H26", "H36", "H37"),
 )  # fmt: skip

@@ -10,7 +10,7 @@ from checker.case import Case, Missing, quantity
 from checker.design.controls import ControlPoint
 from checker.design.equipment import Equipment
 from checker.design.fields import fold
-from checker.quantities.equipment import gives, outdoor_of
+from checker.quantities.equipment import gives, indoor_units, outdoor_of
 from checker.rule import Finding, Meets, Num, Rule
 
 CENTRAL = ("furnace", "boiler", "air handler", "packaged unit", "air conditioner", "heat pump", "slim duct unit")
@@ -32,11 +32,22 @@ def systems(case: Case) -> list[Equipment]:
     ]
 
 
+def partners(case: Case, unit: Equipment) -> set[str]:
+    """A unit, its outdoor unit, and the one blower that an outdoor unit without indoor units must belong to."""
+    outdoor = outdoor_of(case, unit)
+    names = {str(unit.name)} | ({str(outdoor.name)} if outdoor is not None else set())
+    units = case.design.equipment.values()
+    lone = [each for each in units if each.kind in ("air conditioner", "heat pump") and not indoor_units(case, each)]
+    blowers = [each for each in units if each.kind in ("furnace", "air handler")]
+    if len(lone) == len(blowers) == 1 and blowers[0].outdoor_unit is None and unit in (*lone, *blowers):
+        names |= {str(lone[0].name), str(blowers[0].name)}
+    return names
+
+
 @quantity()
 def thermostats(case: Case, unit: Equipment) -> list[str]:
     """Names of the thermostats that switch a unit or its outdoor unit."""
-    outdoor = outdoor_of(case, unit)
-    names = {str(unit.name)} | ({str(outdoor.name)} if outdoor is not None else set())
+    names = partners(case, unit)
     found = [f"control of {unit.name}"] if case.maybe(unit, "control") is not None else []
     open_ended = []
     for point in case.design.controls.values():

@@ -10,7 +10,7 @@ what the hood takes out can come back in.
 
 from typing import NamedTuple
 
-from checker.case import Case, quantity
+from checker.case import Case, Missing, path_of, quantity
 from checker.design.hoods import Hood
 from checker.quantities.exhaust_end import ducted_hoods
 from checker.quantities.movers import exhaust_flow, is_continuous
@@ -27,6 +27,8 @@ class Speeds(NamedTuple):
 @quantity()
 def speeds(case: Case, hood: Hood) -> Speeds:
     """The two airflows that count."""
+    if not hood.settings:
+        raise Missing(path_of(hood, "settings"))
     flows = [(exhaust_flow(case, each), is_continuous(case, each)) for each in case.get(hood, "settings").values()]
     steady = max((flow for flow, all_day in flows if all_day), default=0.0)
     return Speeds(steady, max(flow for flow, _ in flows))

@@ -8,7 +8,8 @@ of its own.
 """
 
 from checker.case import Case, Missing, path_of, quantity
-from checker.design.hoods import Hood
+from checker.design.fans import Fan
+from checker.design.hoods import Dryer, Hood
 from checker.quantities.exhaust_duct import exhaust_line
 from checker.quantities.exhaust_end import ducted_hoods, ends, sharers
 from checker.rule import Finding, Meets, Num, Rule
@@ -34,7 +35,10 @@ def others(case: Case, hood: Hood) -> tuple[str, ...]:
 def named_from_there(case: Case, hood: Hood) -> list[str]:
     """Fans, other hoods and dryers whose own duct is said to be shared with the hood."""
     found: list[str] = []
-    for other in (*case.design.fans.values(), *case.design.hoods.values(), *case.design.dryers.values()):
+    others: list[Fan | Hood | Dryer] = [
+        *case.design.fans.values(), *case.design.hoods.values(), *case.design.dryers.values(),
+    ]  # fmt: skip
+    for other in others:
         airway = other.duct
         if other.path != hood.path and airway is not None and hood.name in case.maybe(airway, "shared_with"):
             found.append(other.name)

@@ -57,9 +57,12 @@ def check(
     part: Running, factor: float, tolerance: float,
 ) -> Meets | Finding:  # fmt: skip
     """Both conditions: balance, and ducts to all bedrooms and a living space."""
-    wrong = []
+    wrong, cure = [], []
+    if lacking:
+        cure.append("duct outdoor air to these rooms")
     if not in_balance(supply, exhaust, tolerance):
         wrong.append("supply {mean_supply} and exhaust {mean_exhaust} are not in balance")
+        cure.append("balance the two sides")
     if lacking:
         wrong.append("no outdoor air is ducted to {lacking}")
     numbers = {"lacking": Num(", ".join(lacking[:4]))}
@@ -68,7 +71,7 @@ def check(
     return Finding(
         "{provided_rate} is below the full {code_rate}, and the reduction does not hold: " + "; ".join(wrong),
         at=f"rooms.{lacking[0]}" if lacking and lacking[0] in design.rooms else part.path,
-        help="duct outdoor air to these rooms and balance the two sides, or provide the full {code_rate}",
+        help=" and ".join(cure) + ", or provide the full {code_rate}",
         numbers=numbers,
     )
 
