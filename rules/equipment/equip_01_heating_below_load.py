@@ -3,6 +3,7 @@
 What counts is the capacity at the outdoor temperature of the design day, not the figure in the model number: a
 heat pump that gives 12,000 Btu/h at 47 degF may give 8,000 at -4. The rooms are taken at the 68 degF that the code
 asks heating to hold; units that share rooms are added up, backup heat included.
+The code speaks of habitable rooms: a heater of baths and halls alone is not judged here.
 
 Usual causes are a rated capacity taken for the one at design, rooms added to a unit that was chosen for fewer, and
 a load that left out ventilation. Choose more capacity at the design temperature, add backup heat, or lower the load.
