@@ -187,7 +187,7 @@ REFUSED: list[tuple[str, str, str]] = [
     ("length", "35–40 ft", "one value"),
     ("length", "35' w/ 2 90s", "`35'`"),
     ("length", "TEL 310", "`7 ft 6 in`"),
-    ("length", "26 ga", "`0.019 in`"),
+    ("length", "26 ga", "`0.0157 in`"),
     ("length", "5 M", "`5 m`"),
     ("length", "11/2 in", "`1 1/2`"),
     ("length", "1/0 in", "one value"),

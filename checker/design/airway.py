@@ -136,6 +136,7 @@ class Airway(Node):
     buried: Flag | None = said("buried in ceiling insulation", False)
     insulation_over: Resistance | None = said("ceiling insulation over a buried duct", "R-19")
     insulation_under: Resistance | None = said("ceiling insulation under a buried duct", "R-11")
+    weather_protected: Flag | None = said("outdoors or above the roof: protected against the weather", True)
     earth_clearance: Length | None = said("distance to the earth", "6 in")
     encasement: Length | None = said("thickness of concrete all around an underground duct", "2 in")
     corrosion_protected: Flag | None = said(

@@ -124,6 +124,7 @@ class Opening(Node):
     free_area: SmallArea | None = said("net free area", "28 in2")
     airflow: Airflow | None = said("airflow through it where no fan, hood or dryer tells", "80 cfm")
     screen: Screen | None = said("mesh opening of its screen, or `none`", "1/4 in")
+    clear_in_front: Length | None = said("clear space straight in front of it", "3 ft")
     corrosion_resistant: Flag | None = said("whether its screen, louver or grille resists corrosion", True)
     hooded: Flag | None = said("protected from rain by a hood or louver", True)
     damper: OpeningDamper | None = said("what closes it when idle; `yes` where its kind is not decided", "gravity")
