@@ -135,7 +135,12 @@ OPEN_SPELLINGS: tuple[tuple[str, str, str, tuple[str, ...]], ...] = (
         ("{n} delta_degF", "{n} K"),
     ),
     ("temperature", "deg degree degrees", "the scale is missing", ("{n} degF", "{n} degC")),
-    ("length diameter", "ga gage gauge", "a gauge number is a thickness only for one metal (28 gauge steel is 0.0157 in)", ("0.0157 in",)),
+    (
+        "length diameter",
+        "ga gage gauge",
+        "a gauge number is a thickness only for one metal (28 gauge steel is 0.0157 in)",
+        ("0.0157 in",),
+    ),
     ("length diameter", "M", "M may be metres or a thousand", ("{n} m",)),
     ("length diameter", "deg degrees", "the unit is missing", ("{n} in",)),
     (
