@@ -164,10 +164,14 @@ def path_of_opening(case: Case, device: Exhauster | Dryer, record: MakeUpAir | N
 
 def duct_path(case: Case, duct: Airway, one_way: bool) -> Path:
     """Path of a duct with ends that lose what a plain opening of its size would, elbows and friction beside."""
-    elbows = sum(count for piece, count in case.maybe(duct, "pieces").items() if piece.startswith("elbow-90"))
-    loss = 1.0 / ORIFICE_COEFFICIENT**2 + elbows * ELBOW_LOSS_COEFFICIENT
     diameter = sqrt(4.0 * case.get(duct, "size").area / pi)
-    return makeup_duct(diameter, float(case.get(duct, "length")), loss, one_way=one_way)
+    return makeup_duct(diameter, float(case.get(duct, "length")), local_losses(case, duct), one_way=one_way)
+
+
+def local_losses(case: Case, duct: Airway) -> float:
+    """Loss coefficients of a make-up duct's two ends and elbows together."""
+    elbows = sum(count for piece, count in case.maybe(duct, "pieces").items() if piece.startswith("elbow-90"))
+    return float(1.0 / ORIFICE_COEFFICIENT**2 + elbows * ELBOW_LOSS_COEFFICIENT)
 
 
 def idle_intakes(case: Case, devices: list[Exhauster | Dryer]) -> list[Opening]:

@@ -3,8 +3,10 @@
 from typing import NamedTuple
 
 from checker.case import Case, quantity
+from checker.physics.makeup_opening import duct_diameter, stock_diameter
+from checker.physics.validity import NoSolution, OutOfRange
 from checker.quantities.burners import most_sensitive
-from checker.quantities.house_pressure import path_of_opening
+from checker.quantities.house_pressure import local_losses, path_of_opening
 from checker.quantities.make_up_air import Exhauster, greatest_exhaust, way_if_known, with_record
 from checker.quantities.make_up_record import record_of
 
@@ -35,3 +37,21 @@ def capacity(case: Case, device: Exhauster) -> Capacity:
 def wanted_flow(case: Case, device: Exhauster) -> float:
     """Make-up air that must come in, m3/s."""
     return greatest_exhaust(case, device)
+
+
+@quantity(source="duct losses, ASHRAE Handbook - Fundamentals 2021, chapter 21; stock sizes are common practice")
+def duct_that_fits(case: Case, device: Exhauster) -> float | None:
+    """Stock diameter, m, that passes the wanted flow at that pressure, by the stated duct's length and elbows.
+
+    None where no duct is stated, or no stock size does it.
+    """
+    record = record_of(case, device)
+    duct = record.duct if record is not None else None
+    if duct is None or duct.length is None:
+        return None
+    flow, pressure = wanted_flow(case, device), capacity(case, device).pressure
+    try:
+        exact = duct_diameter(flow, pressure, duct.length, local_losses(case, duct))
+        return stock_diameter(exact, flexible=duct.material == "flexible")
+    except (NoSolution, OutOfRange):
+        return None

@@ -9,11 +9,13 @@ Enlarge the opening or duct, or show a make-up fan. Screens and louvers take awa
 
 from checker.physics.makeup_opening import opening_area
 from checker.quantities.make_up_air import SLACK, Exhauster
-from checker.quantities.make_up_capacity import Capacity, capacity, wanted_flow, with_opening
+from checker.quantities.make_up_capacity import Capacity, capacity, duct_that_fits, wanted_flow, with_opening
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def check(device: Exhauster, passes: Capacity, wanted: float, share: float, _low: float) -> Meets | Finding:
+def check(
+    device: Exhauster, passes: Capacity, wanted: float, duct: float | None, share: float, _low: float
+) -> Meets | Finding:
     """Compare what the opening passes with the make-up air that must come in."""
     numbers = {
         "passes": Num(passes.flow, "airflow"),
@@ -22,16 +24,20 @@ def check(device: Exhauster, passes: Capacity, wanted: float, share: float, _low
     }
     if passes.flow >= share * wanted * (1 - SLACK):
         return Meets(numbers)
+    if duct is not None:
+        numbers["duct"] = Num(duct, "diameter")
+    sized = "a duct of {duct} by the same way" if duct is not None else "no longer duct than needed"
     return Finding(
         f"the make-up opening of {device.name} passes {{passes}} at {{allowed}}, and {{wanted_flow}} must come in",
         at="make_up_air" if device.make_up_air is not None else "",
-        help="show about {area} of free area with no longer duct than needed, or a make-up fan that runs with the exhaust",
+        help=f"show about {{area}} of free area in hood, damper and screen with {sized}, or a make-up fan that runs "
+        "with the exhaust",
         numbers=numbers,
     )
 
 
 RULE = Rule(
     code="PRES-21", name="make-up-opening-too-small", severity="caution", since="0.1",
-    over=with_opening, needs=(capacity, wanted_flow), limits=("make-up-air-share", "house-drawn-down"), check=check,
+    over=with_opening, needs=(capacity, wanted_flow, duct_that_fits), limits=("make-up-air-share", "house-drawn-down"), check=check,
     nothing="no required make-up air comes by an opening of known size", answers=("C03",),
 )  # fmt: skip
