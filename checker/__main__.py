@@ -1,7 +1,5 @@
 """`python -m checker` is the command `airtally`."""
 
-import sys
+from checker.cli import command
 
-from checker.cli import main
-
-sys.exit(main())
+command()

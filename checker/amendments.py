@@ -1,11 +1,12 @@
 """Amendments files: what a jurisdiction or firm overrides, adds or withdraws in the codebook."""
 
 import os
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.codebook import Amendment, converted
 from checker.faults import Fault, fault
 from checker.read import Place, Reading, read_file
+from checker.record import Record
 
 FORMAT = 1
 KEYS = ("limit", "section", "withdrawn", "says")
@@ -18,7 +19,7 @@ CRITERIA = {
 HELP = "an amendments file holds `amendments_format: 1`, `requirements: {key: {limit, section}}` and `design_criteria`"
 
 
-class Amended(NamedTuple):
+class Amended(Record):
     """What the amendments files of a design say: requirements by key, design criteria in SI, faults of the files."""
 
     requirements: dict[str, Amendment]

@@ -7,22 +7,26 @@ time and size it was made from. Where it cannot be written, Python imports modul
 import marshal
 import os
 import sys
+from collections.abc import Callable
 from importlib import import_module
 from importlib.machinery import ModuleSpec
 from types import CodeType, ModuleType
+from typing import Any, TypeVar
 
 from checker import __version__
 
 ROOT = os.path.dirname(os.path.dirname(os.path.abspath(__file__)))
 PACKAGES = ("checker", "rules")
 Stamp = list[tuple[str, int, int]]
+Data = TypeVar("Data")
 
 
 class Bundle:
     """Finds and runs modules from the bundle."""
 
-    def __init__(self, codes: dict[str, tuple[str, bytes]]) -> None:
+    def __init__(self, codes: dict[str, tuple[str, bytes]], stamp: Stamp) -> None:
         self.codes = codes
+        self.stamp = stamp
 
     def find_spec(self, name: str, path: object = None, target: object = None) -> ModuleSpec | None:
         """The spec of one of our modules; None for any other."""
@@ -78,11 +82,25 @@ def use() -> None:
     folder = os.path.join(ROOT, "checker", "__pycache__")
     path = os.path.join(folder, f"bundle.{sys.implementation.cache_tag}")
     stamp = installed(ROOT) or stamp_of(ROOT)
-    codes = read(path, stamp)
+    codes: dict[str, tuple[str, bytes]] | None = read(path, stamp)
     if codes is None:
         codes = compiled(stamp_of(ROOT))
         write(folder, path, stamp, codes)
-    sys.meta_path.insert(0, Bundle(codes))
+    sys.meta_path.insert(0, Bundle(codes, stamp))
+
+
+def kept(name: str, make: Callable[[], Data]) -> Data:
+    """Plain data worked out from our modules, kept beside the bundle for as long as that is fresh."""
+    first = sys.meta_path[0]
+    if not isinstance(first, Bundle):
+        return make()
+    folder = os.path.join(ROOT, "checker", "__pycache__")
+    path = os.path.join(folder, f"{name}.{sys.implementation.cache_tag}")
+    data: Data | None = read(path, first.stamp)
+    if data is None:
+        data = make()
+        write(folder, path, first.stamp, data)
+    return data
 
 
 def installed(root: str) -> Stamp:
@@ -110,14 +128,14 @@ def stamp_of(root: str) -> Stamp:
     return sorted(stamp)
 
 
-def read(path: str, stamp: Stamp) -> dict[str, tuple[str, bytes]] | None:
-    """The codes of a bundle that was made from these sources; None if there is none."""
+def read(path: str, stamp: Stamp) -> Any:
+    """What was written for these sources; None if nothing was."""
     try:
         with open(path, "rb") as file:
-            made_from, codes = marshal.load(file)
+            made_from, data = marshal.load(file)
     except (OSError, ValueError, EOFError, TypeError):
         return None
-    return codes if made_from == stamp else None
+    return data if made_from == stamp else None
 
 
 def compiled(stamp: Stamp) -> dict[str, tuple[str, bytes]]:
@@ -131,13 +149,13 @@ def compiled(stamp: Stamp) -> dict[str, tuple[str, bytes]]:
     return codes
 
 
-def write(folder: str, path: str, stamp: Stamp, codes: dict[str, tuple[str, bytes]]) -> None:
+def write(folder: str, path: str, stamp: Stamp, data: Any) -> None:
     """Write the bundle beside and put it in place at once; a folder that can't be written is no fault."""
     beside = f"{path}.{os.getpid()}"
     try:
         os.makedirs(folder, exist_ok=True)
         with open(beside, "wb") as file:
-            marshal.dump((stamp, codes), file)
+            marshal.dump((stamp, data), file)
         os.replace(beside, path)
     except OSError:
         return

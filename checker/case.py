@@ -1,7 +1,7 @@
 """A case: one design under one codebook, with everything worked out from it, once."""
 
 from collections.abc import Callable, Sequence
-from typing import Any, Generic, NamedTuple, TypeVar
+from typing import Any, Generic, TypeVar
 
 from checker.answers import CannotJudge as CannotJudge
 from checker.answers import Missing as Missing
@@ -10,11 +10,10 @@ from checker.codebook import Codebook
 from checker.design import Design
 from checker.design.fields import Node, Quantity
 from checker.design.shape import fields_of
+from checker.record import Record
 
 N = TypeVar("N")
 T = TypeVar("T")
-
-
 GIVEN = "given in the design"
 
 
@@ -22,7 +21,7 @@ class RingError(Exception):
     """Quantities that ask for each other: a fault of ours."""
 
 
-class Read(NamedTuple):
+class Read(Record):
     """A value that a quantity or rule took, for the worksheet."""
 
     label: str

@@ -1,15 +1,16 @@
 """Requirements as data: limits and sections for the design's edition, as amended."""
 
 from collections.abc import Mapping
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.answers import Missing, NotApplicable
+from checker.record import Record
 
 EDITIONS = ("irc-2015", "irc-2018", "irc-2021", "irc-2024")
 STANDARDS = ("62.2-2010", "62.2-2013", "62.2-2016", "62.2-2019", "62.2-2022")
 
 
-class Entry(NamedTuple):
+class Entry(Record):
     """One requirement, all editions side by side.
 
     says: the requirement in our own words. of: dimension of the limit ("" for none, "table" for raw data,
@@ -26,7 +27,7 @@ class Entry(NamedTuple):
     source: str
 
 
-class Amendment(NamedTuple):
+class Amendment(Record):
     """What a jurisdiction or firm changes of one requirement."""
 
     limit: Any = None

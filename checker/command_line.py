@@ -51,6 +51,8 @@ def parser() -> argparse.ArgumentParser:
     add_choice(sheet)
     add_looks(sheet)
 
+    add_tally(commands)
+
     explain = commands.add_parser(
         "explain", help="show the page of a rule, or the keys of a section of the file"
     )
@@ -61,6 +63,17 @@ def parser() -> argparse.ArgumentParser:
     catalogue = commands.add_parser("catalogue", help="list every rule")
     catalogue.add_argument("--format", choices=("text", "json"), default="text")
     return top
+
+
+def add_tally(commands: "argparse._SubParsersAction[argparse.ArgumentParser]") -> None:
+    """The command `tally`."""
+    tally = commands.add_parser("tally", help="the figures of the house on a page: loads, equipment, air, ducts, energy")
+    tally.add_argument("paths", nargs="+", metavar="DESIGN", help="design files, folders of them, or - for standard input")
+    tally.add_argument("--name", default="-", help="file name to show for standard input")
+    tally.add_argument("--only", action="append", default=[], metavar="SECTION,...",
+                       help="only these: heating, cooling, equipment, air, ducts, rooms, year")  # fmt: skip
+    tally.add_argument("--format", choices=("text", "json"), default="text")
+    tally.add_argument("--units", choices=("trade", "metric"), default="trade", help="units of the output")
 
 
 def add_choice(command: argparse.ArgumentParser) -> None:

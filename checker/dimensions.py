@@ -149,6 +149,8 @@ _ALL = (
         "electricity_price", "a price of electricity", "USD/J", "USD/kWh", "USD/kWh", "0.15 USD/kWh", 3, 4
     ),
     Dimension("fuel_price", "a price of fuel", "USD/J", "USD/MMBtu", "USD/GJ", "12 USD/MMBtu", 3, 2),
+    Dimension("money", "an amount of money", "USD", "USD", "USD", "1800 USD", 3, 2),
+    Dimension("yearly_cost", "a cost of each year", "USD/s", "USD/yr", "USD/yr", "40 USD/yr", 3, 2),
     Dimension("degree_days", "a count of degree days", "K*s", "degF*day", "degC*day", "7500 degF*day", 3, 1),
     Dimension("permeance", "a vapor permeance", "kg/(s*m2*Pa)", "perm", "ng/(s*m2*Pa)", "0.05 perm", 3, 4),
     Dimension("humidity_ratio", "a humidity ratio", "kg/kg", "grains/lb", "g/kg", "29 grains/lb", 3, 2),
@@ -159,7 +161,9 @@ _ALL = (
     Dimension(
         "airflow_per_area", "an airflow per area", "m3/(s*m2)", "cfm/ft2", "L/s/m2", "0.03 cfm/ft2", 3, 4
     ),
+    Dimension("heat_flux", "a heat rate per area", "W/m2", "Btu/h/ft2", "W/m2", "20 Btu/h/ft2", 3, 2),
     Dimension("water_flow", "a water flow", "m3/s", "gpm", "L/min", "3 gpm", 3, 3),
+    Dimension("moisture_flow", "water taken out of the air", "m3/s", "pints/day", "L/day", "70 pints/day", 3, 1),
     Dimension("voltage", "a voltage", "V", "V", "V", "120 V", 3, 1),
     Dimension("current", "a current", "A", "A", "A", "15 A", 3, 2),
     Dimension("density", "a density", "kg/m3", "lb/ft3", "kg/m3", "0.075 lb/ft3", 3, 4),

@@ -1,9 +1,9 @@
 """The kinds of fault that a design file can have, each with its page of explanation."""
 
-from typing import NamedTuple
+from checker.record import Record
 
 
-class FaultKind(NamedTuple):
+class FaultKind(Record):
     """A kind of fault: a name that states what is wrong, one sentence, and a paragraph on it."""
 
     name: str

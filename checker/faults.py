@@ -1,12 +1,12 @@
 """What can be wrong with a design file itself, before any rule looks at the design."""
 
-from typing import NamedTuple
 
 from checker.fault_kinds import FAULTS as FAULTS
 from checker.fault_kinds import FaultKind as FaultKind
+from checker.record import Record
 
 
-class Fault(NamedTuple):
+class Fault(Record):
     """Something wrong with the file itself.
 
     `path` is "" for the whole file. Lines and columns start at 1 and count code points; the end

@@ -29,6 +29,13 @@ def outcomes_schema() -> str:
     return json.dumps(schema(), indent=1, ensure_ascii=False) + "\n"
 
 
+def tally_schema() -> str:
+    """schemas/tally.schema.json, of the tally."""
+    from checker.tally_schema import tally_schema as schema
+
+    return json.dumps(schema(), indent=1, ensure_ascii=False) + "\n"
+
+
 def amendments_schema() -> str:
     """schemas/amendments.schema.json, from the codebook's YAML."""
     from checker.codebook_source import read_entries
@@ -58,6 +65,7 @@ PRODUCTS: dict[str, Callable[[], str]] = {
     "checker/codebook_table.py": codebook_table,
     "schemas/design.schema.json": design_schema,
     "schemas/outcomes.schema.json": outcomes_schema,
+    "schemas/tally.schema.json": tally_schema,
     "schemas/amendments.schema.json": amendments_schema,
     "rules/README.md": rules_readme,
     "rules/examples.json": rule_examples,

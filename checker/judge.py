@@ -4,10 +4,11 @@ import os
 from collections.abc import Callable, Iterable
 from typing import Any
 
-from checker.bundle import module_of
+from checker.bundle import kept, module_of
 from checker.case import GIVEN, CannotJudge, Case, Evaluation, Missing, NotApplicable, Worked, dimension_of
 from checker.physics.validity import NoSolution, OutOfRange
 from checker.rule import Meets, Num, Outcome, Rule
+from checker.rule_index import Entry, Waiting, entry_of
 from checker.units import DIMENSIONS
 
 FOLDER = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "rules")
@@ -45,9 +46,21 @@ def rules(wanted: Callable[[str, str], bool] | None = None) -> list[Rule]:
     return chosen
 
 
-def judge(case: Case, chosen: Iterable[Rule]) -> list[Outcome]:
+def waiting(wanted: Callable[[str, str], bool] | None = None) -> list[Waiting]:
+    """The rules that are wanted, each to be loaded once a design has something for it."""
+    entries: list[Entry] = kept("rules", indexed)
+    return [Waiting(entry) for entry in entries if wanted is None or wanted(entry[0], entry[2])]
+
+
+def indexed() -> list[Entry]:
+    """The index of all rules."""
+    return [entry_of(module_of(module).RULE, module) for _, module in modules()]
+
+
+def judge(case: Case, chosen: Iterable[Rule | Waiting]) -> list[Outcome]:
     """The outcomes of the rules over one case."""
-    return [outcome for rule in chosen for outcome in judge_rule(case, rule)]
+    found = [each.rule(case.design) if isinstance(each, Waiting) else each for each in chosen]
+    return [outcome for rule in found for outcome in judge_rule(case, rule)]
 
 
 def judge_rule(case: Case, rule: Rule) -> list[Outcome]:

@@ -67,7 +67,10 @@ def outcome_schema() -> dict[str, Any]:
     position = {"type": "integer", "minimum": 0}
     meanings = "; ".join(f"{word}: {meaning}" for word, meaning in OUTCOMES.items())
     return closed({
-        "number": said({"type": ["integer", "null"], "minimum": 1}, "number of the comment; null unless a finding"),
+        "number": said(
+            {"type": ["integer", "null"], "minimum": 1},
+            "number of the comment; findings that say the same of several places share it; null unless a finding",
+        ),
         "rule": said({"type": "string", "pattern": f"^({'|'.join(AREAS)})-[0-9]{{2,}}$"}, "code"),
         "name": said({"type": "string", "pattern": "^[a-z0-9]+(-[a-z0-9]+)*$"}, "what the rule finds wrong"),
         "area": {"enum": list(AREAS)},

@@ -11,9 +11,14 @@ from checker.spelling import NUMBER, UnitFault, quoted, take_number
 # Patterns stay text until used (re keeps the compiled ones): most files need one or two of them.
 _RESISTANCE = rf"R(?P<si> ?SI)? ?[-=]? ?(?P<number>{NUMBER})(?P<after> ?RSI)?"
 _U_VALUE = rf"U ?[-=]? ?(?P<number>{NUMBER})(?P<unit>.*)"
-_PRICE = rf"\$ ?(?P<number>{NUMBER}) ?(?P<per>/.*| per .*)"
+_PRICE = rf"\$ ?(?P<number>{NUMBER}) ?(?P<per>/.*| per .*|)"
 _PITCH = r"([0-9]+(?:\.[0-9]+)?)(?: ?/ ?| in )12"
 _RATIO = r"([0-9]+(?:\.[0-9]+)?) ?: ?([0-9]+(?:\.[0-9]+)?)"
+_BASE = r"(?P<base>65|18|50|10)(?:\.0)?(?:(?: ?(?:deg|degrees?))? ?(?P<scale>[FC]?)(?:ahrenheit|elsius)?)"
+_DAYS_BEFORE = rf"[HC]DD ?{_BASE}(?: ?[:=] ?| )(?P<number>{NUMBER})"
+_DAYS_AFTER = (
+    rf"(?P<number>{NUMBER}) ?(?:[HC]DD|(?:heating |cooling )?degree[ -]days?),? ?\(?(?:base|at|to)? ?{_BASE}(?: base)?\)?"
+)
 _N50 = rf"n ?50 ?=? ?(?P<number>{NUMBER})(?: ?(?:1/h|/h|h-1|ACH))?"
 
 # dimension -> (larger unit, smaller unit, as what the sum is written, how many make one)
@@ -99,11 +104,30 @@ def _airtightness(folded: str) -> str:
     return folded if match is None else f"{match['number']} ACH50"
 
 
+def _degree_days(folded: str) -> str:
+    """With the base in words, `6200 degree days base 65 F`, in front, `HDD65: 6200`, or with `d` for days."""
+    before, after = _match(_DAYS_BEFORE, folded), _match(_DAYS_AFTER, folded)
+    match = before or after
+    if match is None:
+        short = _match(rf"(?P<number>{NUMBER}) ?(?:deg)? ?(?P<scale>[FCK]) ?[*.-]? ?d", folded)
+        if short is None:
+            return folded
+        return f"{short['number']} {'degF' if short['scale'].upper() == 'F' else 'degC'}*day"
+    base, scale = match["base"], match["scale"].upper()
+    known = {"65": "F", "18": "C", "50": "F", "10": "C"}[base]
+    if scale and scale != known:
+        return folded
+    return f"{match['number']} deg{known}*day"
+
+
 _FORMS: dict[str, Callable[[str], str]] = {
     "resistance": _resistance,
     "u_value": _u_value,
     "electricity_price": _price,
     "fuel_price": _price,
+    "money": _price,
+    "yearly_cost": _price,
     "slope": _slope,
     "airtightness": _airtightness,
+    "degree_days": _degree_days,
 }

@@ -8,9 +8,10 @@ import os
 import re
 from collections.abc import Iterator
 from functools import lru_cache
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.faults import START, Fault, fault
+from checker.record import Record
 from checker.yaml_events import NOT_TEXT, SWAP_NEEDED, Builder, swap
 from checker.yaml_events import Place as Place
 
@@ -22,7 +23,7 @@ _LONE_RETURN = re.compile(r"\r(?!\n)")
 _LONG_TAG = re.compile(r"!\S{256}")  # the pure parser takes time by the square of a tag's length
 
 
-class Reading(NamedTuple):
+class Reading(Record):
     """What a file says. `data` is {} if a fault is fatal.
 
     Tables are by path (`hoods.range-hood.settings.high`, `accepted[0].rule`): `keys` and `values`

@@ -1,7 +1,9 @@
 """A rule and what it can answer."""
 
 from collections.abc import Callable, Iterable, Mapping
-from typing import TYPE_CHECKING, Any, Literal, NamedTuple
+from typing import TYPE_CHECKING, Any, Literal
+
+from checker.record import Record
 
 if TYPE_CHECKING:
     from checker.case import Case
@@ -35,20 +37,20 @@ AREAS = {
 }
 
 
-class Num(NamedTuple):
+class Num(Record):
     """A number for a message: SI value and dimension ("" for a plain number or a word)."""
 
     value: Any
     dimension: str = ""
 
 
-class Meets(NamedTuple):
+class Meets(Record):
     """The requirement is met; `numbers` adds to those the engine already holds."""
 
     numbers: Mapping[str, Num] = {}
 
 
-class Finding(NamedTuple):
+class Finding(Record):
     """What is wrong: the fact with {slots} for numbers, the field it is about, and a change that would help."""
 
     message: str
@@ -57,7 +59,7 @@ class Finding(NamedTuple):
     numbers: Mapping[str, Num] = {}
 
 
-class Rule(NamedTuple):
+class Rule(Record):
     """One rule: what it is about, what it reads, and the function that decides.
 
     over: case -> the nodes it judges, one outcome each.
@@ -87,7 +89,7 @@ class Rule(NamedTuple):
         return self.code.partition("-")[0]
 
 
-class Outcome(NamedTuple):
+class Outcome(Record):
     """What one rule said about one place of a design."""
 
     rule: Rule

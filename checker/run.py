@@ -2,7 +2,6 @@
 
 import os
 from collections.abc import Callable, Iterable
-from typing import NamedTuple
 
 from checker.accepted import apply_acceptances
 from checker.amendments import read_amendments
@@ -13,10 +12,12 @@ from checker.design.build import build
 from checker.faults import FAULTS, Fault
 from checker.judge import judge
 from checker.read import Place, Reading
+from checker.record import Record
 from checker.rule import AREAS, SEVERITIES, Meets, Outcome, Rule
+from checker.rule_index import Waiting
 
 
-class Checked(NamedTuple):
+class Checked(Record):
     """One file and what was said about it. `design` is None where it could not be read."""
 
     reading: Reading
@@ -26,7 +27,7 @@ class Checked(NamedTuple):
     unreadable: bool
 
 
-def check_reading(reading: Reading, rules: Iterable[Rule], today: str, tracing: bool = False) -> Checked:
+def check_reading(reading: Reading, rules: Iterable[Rule | Waiting], today: str, tracing: bool = False) -> Checked:
     """Judge one reading; `today` is the date (YYYY-MM-DD) for acceptances that end."""
     fatal = any(fault.fatal for fault in reading.faults)
     if fatal:
@@ -55,18 +56,35 @@ def check_reading(reading: Reading, rules: Iterable[Rule], today: str, tracing: 
 
 
 def numbered(checked: list[Checked]) -> list[Checked]:
-    """The same with findings numbered 1...n through the run, file by file, area by area."""
+    """The same with findings numbered 1...n through the run, file by file, area by area.
+
+    Findings of one rule that say the same of several places of a file are one comment and have one number.
+    """
     count = 0
     result = []
     for each in checked:
         outcomes = []
+        known: dict[tuple[object, ...], int] = {}
         for outcome in sorted(each.outcomes, key=order):
             if outcome.outcome == "finding":
-                count += 1
-                outcome = outcome._replace(number=count)
+                number = known.setdefault(said_of_any(outcome), count + 1)
+                count = max(count, number)
+                outcome = outcome._replace(number=number)
             outcomes.append(outcome)
         result.append(each._replace(outcomes=outcomes))
     return result
+
+
+def said_of_any(outcome: Outcome) -> tuple[object, ...]:
+    """What a finding says but for its place, names and numbers; a fault of the file stands for itself."""
+    if outcome.rule.area == "FILE":
+        return (outcome.rule.code, outcome.path, outcome.place, outcome.message)
+    message = outcome.message
+    parts = outcome.path.split(".")
+    for before, name in zip(["", *parts], parts, strict=False):
+        if before in NAMED:
+            message = message.replace(name, "*")
+    return (outcome.rule.code, message, outcome.accepted)
 
 
 AREA_ORDER = {area: place for place, area in enumerate(AREAS)}

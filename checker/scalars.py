@@ -6,12 +6,13 @@ turns `2024-01-05` into a date. Spellings that readers of YAML disagree on are r
 
 import math
 import re
-from typing import NamedTuple
+
+from checker.record import Record
 
 Scalar = str | int | float | bool | None
 
 
-class Trap(NamedTuple):
+class Trap(Record):
     """A spelling that looks like a number but is refused: the fact, and what to write instead."""
 
     message: str

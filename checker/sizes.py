@@ -5,8 +5,9 @@ The first figure of two is the width, the second the height. All values are metr
 
 import re
 from math import pi
-from typing import Literal, NamedTuple
+from typing import Literal
 
+from checker.record import Record
 from checker.spelling import NUMBER, UnitFault, fold, quoted
 from checker.units import parse, shown
 
@@ -23,7 +24,7 @@ _BARE = rf"(?:ø ?)?(?P<figures>{NUMBER}(?: ?[x/] ?{NUMBER})*) ?(?:r|{_ROUND_WOR
 _LIMIT = r"(?:max\.?|min\.?|maximum|minimum|[<>]=?|~|about) ?(.*)"
 
 
-class Size(NamedTuple):
+class Size(Record):
     """A cross-section (a round one has its diameter as width and height); `depth` is a filter's."""
 
     shape: Shape

@@ -6,7 +6,8 @@ Nothing here knows a unit. The number forms are those of trade drawings: `80`, `
 """
 
 import re
-from typing import NamedTuple
+
+from checker.record import Record
 
 LONGEST = 80  # characters; a quantity is short, and hostile text should cost nothing
 _DENOMINATORS = frozenset((2, 3, 4, 5, 6, 8, 10, 16, 32, 64))  # fractions of an inch, of a horsepower, of one
@@ -77,7 +78,7 @@ class UnitFault(ValueError):  # noqa: N818 - a fault of the text, not of the pro
         self.remedy = remedy
 
 
-class Written(NamedTuple):
+class Written(Record):
     """A text taken apart: the number's value, its own spelling (with sign) and the text after it."""
 
     value: float

@@ -1,10 +1,11 @@
 """What a YAML parser's complaint means, in plain words, and what to write instead."""
 
 import re
-from typing import NamedTuple
+
+from checker.record import Record
 
 
-class Explanation(NamedTuple):
+class Explanation(Record):
     """A complaint in plain words. `at_opening`: the place to show is where the construct began."""
 
     name: str

@@ -290,6 +290,17 @@ TABLE: dict[str, dict[str, tuple[float, float]]] = {
         **dict.fromkeys(("USD/kWh", "usd/kwh", "$/kWh", "$/kwh", ), (2.777777777777778e-07, 0.0)),
         **dict.fromkeys(("cents/kWh", "cents/kwh", "¢/kWh", "¢/kwh", ), (2.777777777777778e-09, 0.0)),
     },
+    "money": {
+        **dict.fromkeys(("USD", "usd", "$", "dollars", "dollar", "US dollars", "usdollars", "US dollar",
+            "usdollar", ), (1.0, 0.0)),
+        **dict.fromkeys(("kUSD", "kusd", ), (1000.0, 0.0)),
+    },
+    "yearly_cost": {
+        **dict.fromkeys(("USD/yr", "usd/yr", "USD/year", "usd/year", "USD per year", "$/yr", "$/year",
+            "dollars per year", "dollars/year", ), (3.170979198376459e-08, 0.0)),
+        **dict.fromkeys(("USD/month", "usd/month", "$/month", "dollars per month", "dollars/month",
+            ), (3.80517503805175e-07, 0.0)),
+    },
     "degree_days": {
         **dict.fromkeys(("degF*day", "degfday", "degF*days", "degfdays", "F*day", "fday", "F*days", "fdays",
             "HDD", "hdd", "HDD65", "hdd65", "HDD65F", "hdd65f", "CDD", "cdd", "CDD65", "cdd65", "CDD65F",
@@ -332,6 +343,11 @@ TABLE: dict[str, dict[str, tuple[float, float]]] = {
         **dict.fromkeys(("L/s/m2", "l/s/m2", "L/s*m2", "l/sm2", "L/s per m2", ), (0.001, 0.0)),
         **dict.fromkeys(("m3/h/m2", "m3/h*m2", "m3/hm2", ), (0.0002777777777777778, 0.0)),
     },
+    "heat_flux": {
+        **dict.fromkeys(("Btu/h/ft2", "btu/h/ft2", "Btu/h*ft2", "btu/hft2", "Btu/h/sf", "btu/h/sf",
+            "Btu/h per sq ft", "btu/h/sqft", ), (3.154590745063049, 0.0)),
+        **dict.fromkeys(("W/m2", "w/m2", "W per m2", ), (1.0, 0.0)),
+    },
     "water_flow": {
         **dict.fromkeys(("gpm", "gal/min", "gallons per minute", "gallons/minute",
             ), (6.30901964e-05, 0.0)),
@@ -362,3 +378,4 @@ TABLE["diameter"] = TABLE["length"]
 TABLE["small_area"] = TABLE["area"]
 TABLE["liquid_volume"] = TABLE["volume"]
 TABLE["house_pressure"] = TABLE["pressure"]
+TABLE["moisture_flow"] = TABLE["water_flow"]

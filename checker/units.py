@@ -7,9 +7,10 @@ inch, 1000 kg/m3; 248.84 Pa at 60 degF), Btu is the International Table Btu, a t
 12,000 Btu/h, `R-` and `U-` are US customary values.
 """
 
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from checker.dimensions import DIMENSIONS, Dimension
+from checker.record import Record
 from checker.spelling import UnitFault, Written, fold, take_number, unit_key
 from checker.unit_table import TABLE
 
@@ -19,12 +20,14 @@ __all__ = [
     "Dimension",
     "UnitFault",
     "example",
+    "number_in",
     "parse",
     "parse_airtightness",
     "show",
     "show_airtightness",
     "show_pair",
     "shown",
+    "unit_of",
 ]
 
 # shown in the smaller unit when less than one of the larger
@@ -41,7 +44,7 @@ _KINDS: tuple[tuple[Kind, str], ...] = (
 _DIMENSION_OF_KIND = dict(_KINDS)
 
 
-class Airtightness(NamedTuple):
+class Airtightness(Record):
     """A house leakage at 50 Pa: 1/h for `ach50`, m3/s for `flow50`, m3/(s*m2) for the flows per area."""
 
     kind: Kind
@@ -151,6 +154,17 @@ def shown(value: float | Airtightness, dimension: str, system: str = "trade") ->
     kind = DIMENSIONS[dimension]
     unit = _unit(value, kind, system)
     return float(f"{_number(value, kind, unit):.9g}"), unit
+
+
+def unit_of(dimension: str, system: str = "trade") -> str:
+    """The unit that numbers of this dimension are shown in, whatever their size."""
+    kind = DIMENSIONS[dimension]
+    return {"trade": kind.trade, "metric": kind.metric}[system]
+
+
+def number_in(value: float, dimension: str, unit: str) -> float:
+    """The SI value as a number in one of the units of its dimension."""
+    return _number(value, DIMENSIONS[dimension], unit)
 
 
 def show_pair(a: float, b: float, dimension: str, system: str = "trade") -> tuple[str, str]:

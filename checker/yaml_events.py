@@ -6,9 +6,10 @@ unusable keys, number traps, several documents, and more depth or events than an
 """
 
 import re
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.faults import START, Fault, fault, shown
+from checker.record import Record
 from checker.scalars import Trap, resolve
 
 MAX_DEPTH = 64
@@ -26,7 +27,7 @@ _NOT_A_NAME = re.compile(r"[.\[\]\r\n]")
 _TOKEN = re.compile(r"\S+")
 
 
-class Place(NamedTuple):
+class Place(Record):
     """Where something stands: lines and columns from 1, in code points, the end column exclusive."""
 
     line: int

@@ -18,7 +18,8 @@ TARGET = Path(__file__).parents[1] / "checker" / "unit_table.py"
 SOURCE = Path(__file__).with_name("accepted_units.txt")
 
 # the same spellings, shown in another unit
-SAME = {"diameter": "length", "small_area": "area", "liquid_volume": "volume", "house_pressure": "pressure"}
+SAME = {"diameter": "length", "small_area": "area", "liquid_volume": "volume", "house_pressure": "pressure",
+        "moisture_flow": "water_flow"}  # fmt: skip
 
 HEAD = '''"""Accepted unit spellings by dimension: (factor, offset) with SI value = number * factor + offset.
 

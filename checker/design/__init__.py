@@ -1,7 +1,6 @@
 """The design file as a typed, read-only model; one module per section of the file."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.combustion import Burner
 from checker.design.condensate import CondensateDrain
 from checker.design.controls import Acceptance, ControlPoint, Papers
@@ -14,6 +13,7 @@ from checker.design.filters import Filter
 from checker.design.hoods import Dryer, Hood
 from checker.design.house import House
 from checker.design.openings import Opening
+from checker.design.outdoor_heat import OutdoorHeat
 from checker.design.project import Project
 from checker.design.refrigerant import RefrigerantLine
 from checker.design.rooms import Room
@@ -44,6 +44,7 @@ class Design(Node):
     refrigerant: dict[str, RefrigerantLine] = named("refrigerant lines by name, or by the indoor unit that they serve")
     condensate: dict[str, CondensateDrain] = named("condensate drains by name, or by the unit that they drain")
     controls: dict[str, ControlPoint] = named("thermostats, switches, interlocks by name")
+    outdoor_heat: dict[str, OutdoorHeat] = named("snow melting, deicing, heat tracing, patio heat by name, or `none`")
     papers: Papers | None = said("worksheets, drawing notes, tests")
     accepted: list[Acceptance] = listed("findings accepted by a person, with a reason")
 

@@ -1,11 +1,9 @@
 """What may be said of one duct, whether it stands under a fan, a hood, a dryer or among the runs."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Airflow,
     Choice,
-    Count,
     DuctSize,
     Flag,
     FrictionRate,
@@ -24,6 +22,7 @@ from checker.design.fields import (
     record,
     said,
 )
+from checker.design.pieces import Fitting, Piece
 
 DuctMaterial = Annotated[
     str,
@@ -43,24 +42,6 @@ DuctMaterial = Annotated[
         lined_steel="lined duct | lined sheet metal | lined",
         unknown_metal="smooth | metal | smooth metal | rigid metal | rigid smooth metal | hard pipe | rigid | "
         "rigid round | snap lock",
-    ),
-]  # fmt: skip
-Piece = Annotated[
-    str,
-    Choice(
-        "elbow-90", "elbow-45", "elbow-30", "elbow-180", "elbow-90-mitered", "flat-elbow-90", "tee-branch", "tee-through",
-        "wye-branch", "takeoff-45", "takeoff-90", "boot", "boot-90", "reducer", "expansion", "offset", "damper",
-        "backdraft-damper", "wall-cap", "roof-cap", "louver", "entry", "exit", "silencer",
-        elbow_90="elbow | 90 | 90s | 90 elbow | ell | elbows 90 | 90 degree elbow | elbows | 90deg",
-        elbow_45="45 | 45s | 45 elbow | 45 degree elbow | elbows 45", elbow_30="30 | 30 elbow",
-        elbow_180="180 | u bend | return bend | 180 turn", wall_cap="wall hood | cap | wall terminal",
-        roof_cap="roof jack | roof terminal", tee_branch="tee", tee_through="tee straight", wye_branch="wye | y branch",
-        takeoff_45="45 takeoff", takeoff_90="90 takeoff | takeoff | straight takeoff | take off | collar | "
-        "starting collar", boot="register boot | straight boot | ceiling boot | end boot",
-        boot_90="elbow boot | 90 boot", reducer="transition | contraction", damper="balancing damper | "
-        "volume damper | manual damper | motorized damper",
-        expansion="enlargement | increaser", elbow_90_mitered="mitered elbow | square elbow | mitred elbow",
-        silencer="sound attenuator | muffler | sound trap", backdraft_damper="bdd | check damper | check valve",
     ),
 ]  # fmt: skip
 PLACES = Choice(
@@ -101,9 +82,15 @@ class Airway(Node):
     """One duct: size, length, pieces, what it is made of and where it runs."""
 
     short = ("size",)
+    spoken = ("size", "length", "material", "insulation")
     size: DuctSize | None = said("inside size: round diameter, or width x depth", "6 in", "10x6 in")
     length: Length | None = said("straight length, without fittings", "11 ft")
-    pieces: dict[Piece, Count] = named("fittings by kind and count", {"elbow-90": 2})
+    fittings: dict[Piece, Fitting] = named(
+        "fittings by kind and count, or with what shapes them",
+        {"elbow-90": 2},
+        {"elbow-90": {"count": 2, "radius_ratio": 1.5}},
+        key="pieces",
+    )
     elbow_radius: Turn | None = said("what the elbows are, for the dryer's table and the losses", "mitered")
     material: DuctMaterial | None = said("what it is made of", "galvanized steel")
     thickness: Length | None = said("sheet thickness", "0.0157 in")
@@ -145,6 +132,11 @@ class Airway(Node):
     framing_edge: Length | None = said("distance from the duct to the face of the framing", "1 1/2 in")
     nail_plates: Flag | None = said("whether steel plates protect it where it is near the framing face", True)
     cavity_depth: Length | None = said("clear depth of the wall or joist cavity it runs in", "3 1/2 in")
+
+    @property
+    def pieces(self) -> dict[str, int]:
+        """Fittings by kind and count; one whose count is not told counts as one."""
+        return {kind: 1 if each.count is None else each.count for kind, each in self.fittings.items()}
 
 
 End = Annotated[

@@ -4,7 +4,6 @@ This is the fast path: it imports neither pydantic nor jsonschema. What is refus
 rules run on whatever could be built.
 """
 
-from typing import NamedTuple
 
 from checker.design import FORMAT, Design
 from checker.design.builder import Builder, show
@@ -12,9 +11,10 @@ from checker.design.fields import Node
 from checker.design.references import Names, resolve
 from checker.faults import Fault
 from checker.read import Reading
+from checker.record import Record
 
 
-class Built(NamedTuple):
+class Built(Record):
     """A design and what was wrong with its file."""
 
     design: Design

@@ -4,9 +4,11 @@ import re
 from typing import Any
 
 from checker.design import NOT_READ_YET, Design
-from checker.design.fields import Choice, Node, Quantity, Reference, Text, fold
+from checker.design.fields import Choice, Kind, Node, Quantity, Reference, Text, fold
 from checker.design.shape import Shape, fields_of, fill
+from checker.design.short_forms import counted, spelled
 from checker.design.values import REFUSED, scalar, words_of
+from checker.dimensions import DIMENSIONS
 from checker.faults import Fault
 from checker.read import Place, Reading
 
@@ -17,7 +19,6 @@ TBD = frozenset(
 NONE = frozenset({"none", "no", "n/a", "na", "none required", "not required", "none provided", "not provided"})
 THOUSANDS = re.compile(r"\d{3}(?!\w)")
 PER_HOUR = re.compile(r"(?:/|\bper\s)\s*(?:h|hr|hour)\b", re.IGNORECASE)
-TWO_FACTS = re.compile(r"\s*(?:@|\bat\b)\s*")
 
 
 class Builder:
@@ -31,6 +32,7 @@ class Builder:
         self.hourly: set[str] = set()
         self.references: list[tuple[str, str, Reference, Any, Any]] = []
         self.dropped: list[tuple[str, Any, Any]] = []
+        self.example: object = None  # of the key that is being read
 
     def drop_wrong_names(self) -> None:
         """Take wrong references out of the model; their places count as still to be decided."""
@@ -69,6 +71,7 @@ class Builder:
             if field is None:
                 self.unknown_key(section, key, f"{path}.{key}" if path else key)
                 continue
+            self.example = field.examples[0] if field.examples else None
             built = self.value(field.shape, value, f"{path}.{key}" if path else key, node)
             if built is not None:
                 values[field.attribute] = built
@@ -79,24 +82,22 @@ class Builder:
 
     def short_form(self, section: type[Node], data: object, path: str) -> dict[str, object] | None:
         """Turn a plain value into the map that it stands for, or note why it can't be."""
-        if section.short and isinstance(data, (str, int, float)) and not isinstance(data, bool):
-            parts: list[object] = [data]
-            if isinstance(data, str) and len(section.short) > 1:
-                parts = list(TWO_FACTS.split(data, maxsplit=1))
-            spelled = dict(zip(section.short, parts, strict=False))
+        told = spelled(section, data)
+        if told is not None:
             place = self.reading.values.get(path)
-            for key in spelled:
+            for key in told:
                 if place is not None:
                     self.reading.values.setdefault(f"{path}.{key}", place)
-            if not isinstance(data, str):
+            if told and not isinstance(data, str):
                 self.reading.sources.setdefault(
                     f"{path}.{section.short[0]}", self.reading.sources.get(path, str(data))
                 )
-            return spelled
+            return told
         keys = list(fields_of(section))
         shown = ", ".join(f"`{key}`" for key in keys[:4])
+        example = f": `{path.rpartition('.')[2]}: {flow(self.example)}`" if isinstance(self.example, dict) else ""
         self.fault(
-            "FILE-21", path, f"`{show(data)}` stands where a map is wanted", f"write keys such as {shown}"
+            "FILE-21", path, f"`{show(data)}` stands where a map is wanted", f"write keys such as {shown}{example}"
         )
         self.tbd.add(path)
         return None
@@ -130,21 +131,30 @@ class Builder:
             return None
         read = scalar(shape.kind, value, self.reading.sources.get(path))
         if read.__class__ is REFUSED:
-            self.fault(read.code, path, read.problem, read.remedy)
+            self.fault(read.code, path, self.fitted(shape.kind, read.problem), self.fitted(shape.kind, read.remedy))
             self.tbd.add(path)
             return None
         if shape.kind.__class__ is Quantity and shape.kind.dimension == "share" and PER_HOUR.search(str(value)):
             self.hourly.add(path)
         return read
 
+    def fitted(self, kind: Kind, text: str) -> str:
+        """A message with the example of the key that was read in place of the general one of its dimension."""
+        if isinstance(kind, Quantity) and isinstance(self.example, str):
+            return text.replace(f"`{DIMENSIONS[kind.dimension].example}`", f"`{self.example}`")
+        return text
+
     def map(self, shape: Shape, value: object, path: str, up: Node) -> dict[str, Any] | None:
         """Build a map of named things."""
         assert shape.of is not None
         if not isinstance(value, dict):
+            value = counted(shape, value) or value
+        if not isinstance(value, dict):
             shown = show(value) if isinstance(value, (str, int, float)) else "..."
             self.fault("FILE-21", path, f"`{show(value)}` stands where things keyed by name are wanted",
                        f"give it a name, such as `{{high: {shown}}}`" if path.endswith(".settings") else
-                       "write `name: ...` below it, or `none`")  # fmt: skip
+                       f"write it as `{path.rpartition('.')[2]}: {flow(self.example)}`, or `none`"
+                       if isinstance(self.example, dict) else "write `name: ...` below it, or `none`")  # fmt: skip
             self.tbd.add(path)
             return None
         built: dict[str, Any] = {}
@@ -152,6 +162,10 @@ class Builder:
             below = f"{path}.{key}"
             name = self.map_key(shape, key, below)
             if name is None:
+                continue
+            if name in built:
+                self.fault("FILE-20", below, f"`{key}` is `{name}` once more", "write it once, with the whole count",
+                           at_key=True)  # fmt: skip
                 continue
             thing = self.named(shape.of, item, below, up, key)
             if thing is not None:
@@ -216,6 +230,13 @@ class Builder:
 
         remedy = known_as(section, key) or nearest(key, list(fields_of(section)), "keys")
         self.fault("FILE-20", path, f"{where} has no key `{key}`", remedy, at_key=True)
+
+
+def flow(example: object) -> str:
+    """An example as it would stand on one line of a file."""
+    if isinstance(example, dict):
+        return "{" + ", ".join(f"{key}: {flow(value)}" for key, value in example.items()) + "}"
+    return "yes" if example is True else "no" if example is False else str(example)
 
 
 def show(value: object) -> str:

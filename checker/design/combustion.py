@@ -1,8 +1,7 @@
 """The `combustion` section: what burns, where, and how its gases leave. Facts that the air side needs."""
 
-from typing import Annotated
-
 from checker.design.airway import Where
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Choice,
     Flag,
@@ -43,9 +42,10 @@ Draft = Annotated[
         "naturally drafted | atmospherically vented | chimney | masonry chimney | type b vent",
         fan_assisted="fan assisted | category i fan assisted | category i fan",
         induced_draft="mechanical draft | induced | draft inducer | inducer",
-        power_vent="power vented | power venter | powervent | forced draft | category iii",
+        power_vent="power vented | power venter | powervent | forced draft | category iii | category 3 | cat iii | cat 3",
         direct_vent="balanced flue | direct vented | concentric vent | concentric | two pipe | two pipe direct vent",
-        sealed="sealed combustion | category iv | condensing | room sealed | closed combustion | sealed condensing | "
+        sealed="sealed combustion | category iv | category 4 | cat iv | cat 4 | "
+        "condensing | room sealed | closed combustion | sealed condensing | "
         "condensing sealed | 90% condensing | 95% condensing | 90+ | condensing furnace | condensing boiler | "
         "high efficiency condensing",
         unvented="vent free | ventless", open="open hearth | chimney draft | solid fuel | open fire",
@@ -57,6 +57,8 @@ Draft = Annotated[
 class Burner(Node):
     """An appliance that burns fuel."""
 
+    short = ("draft",)
+    spoken = ("draft", "fuel", "input")
     kind: BurnerKind | None = said("what it is", "water heater")
     fuel: Fuel | None = said("what it burns", "gas")
     input: HeatRate | None = said("input rate", "40000 Btu/h")

@@ -1,8 +1,7 @@
 """The `condensate` section: drains of coils, recovery units and condensing appliances."""
 
-from typing import Annotated
-
 from checker.design.airway import Where
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Choice,
     Diameter,

@@ -1,7 +1,7 @@
 """The `controls`, `papers` and `accepted` sections."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
+from checker.design.certificate import EnergyCertificate
 from checker.design.energy_paper import EnergyPaper
 from checker.design.fields import (
     Airflow,
@@ -17,8 +17,10 @@ from checker.design.fields import (
     Number,
     Plain,
     Pressure,
+    Quantity,
     Share,
     Temperature,
+    TemperatureDifference,
     UValue,
     listed,
     named,
@@ -26,6 +28,21 @@ from checker.design.fields import (
     said,
 )
 from checker.design.house import FrontFaces
+from checker.design.selection_paper import SelectionPaper
+
+Schedule = Annotated[
+    str,
+    Choice(
+        "weekly", "daily", "none",
+        weekly="7 day | seven day | 5-2 day | 5-1-1 day | days of the week | learning | smart",
+        daily="day | every day alike | 24 hour", none="not programmable | non programmable | fixed | one set point",
+    ),
+]  # fmt: skip
+DemandResponse = Annotated[
+    str,
+    Choice("OpenADR 2.0a", "OpenADR 2.0b", "IEC 62746-10-1", "CTA-2045-A", "CTA-2045-B", "AHRI 1380",
+           "utility protocol", "none", utility_protocol="utility | protocol of the utility"),
+]  # fmt: skip
 
 
 @record
@@ -41,6 +58,25 @@ class ControlPoint(Node):
     label: Plain | None = said("text or symbol on it, or `none`", "WHOLE-HOUSE VENTILATION")
     accessible: Flag | None = said("whether it is readily accessible", True)
     whole_house_ventilation: Flag | None = said("whether it controls the whole-house ventilation", True)
+    primary: Flag | None = said("thermostat: whether it is that of the primary heating or cooling", True)
+    schedule: Schedule | None = said("thermostat: set points by hours alone, by days of the week as well, or none", "weekly")
+    lowest_setting: Temperature | None = said("thermostat: lowest temperature that it can hold", "45 degF")
+    highest_setting: Temperature | None = said("thermostat: highest temperature that it can hold", "90 degF")
+    heating_preset: Temperature | None = said("thermostat: heating set point as it comes from its maker", "70 degF")
+    cooling_preset: Temperature | None = said("thermostat: cooling set point as it comes from its maker", "78 degF")
+    heating_set: Temperature | None = said("thermostat: heating set point that the design wants", "69 degF")
+    cooling_set: Temperature | None = said("thermostat: cooling set point that the design wants", "76 degF")
+    setback: TemperatureDifference | None = said("thermostat: by how much it lowers heating at night", "4 delta_degF")
+    recovers_early: Flag | None = said(
+        "thermostat: whether it warms up early and holds backup heat off meanwhile", True
+    )
+    deadband: TemperatureDifference | None = said(
+        "thermostat: least difference that it keeps between heating and cooling", "3 delta_degF"
+    )
+    demand_response: DemandResponse | None = said("thermostat: how the utility can reach it, or `none`", "OpenADR 2.0b")
+    demand_response_steps: list[Annotated[float, Quantity("temperature_difference")]] = listed(
+        "thermostat: by how much it can move its set points for the utility", "1 delta_degF", "4 delta_degF"
+    )
 
 
 @record
@@ -125,7 +161,12 @@ class Papers(Node):
     ventilation: VentilationWorksheet | None = said("figures on the ventilation worksheet")
     ducts: DuctWorksheet | None = said("figures on the duct worksheet")
     loads: LoadsPaper | None = said("figures on the load calculation")
+    selections: dict[str, SelectionPaper] = named(
+        "figures of the equipment selection, by the name of the equipment",
+        {"heat-pump": {"winter_outdoor": "-4 degF", "heating": "22500 Btu/h"}},
+    )
     energy: EnergyPaper | None = said("what the energy papers claim")
+    certificate: EnergyCertificate | None = said("figures on the energy certificate, or `none`")
     balancing_report: Plain | None = said("where the balancing report is", "packet page 14")
 
 

@@ -1,8 +1,7 @@
 """The `ducts` section: duct systems by name, each with its runs and its outlets."""
 
-from typing import Annotated
-
 from checker.design.airway import Run
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Airflow,
     Area,
@@ -74,6 +73,8 @@ class MeasuredOutlet(Node):
 class Outlet(Node):
     """Where duct air meets a room: register, diffuser, return or exhaust grille."""
 
+    short = ("airflow",)
+    spoken = ("airflow", "kind", "size")
     room: Annotated[str, Reference("rooms")] | None = said("room it is in", "bedroom")
     kind: OutletKind | None = said("what it is", "supply register")
     airflow: Airflow | None = said("design airflow", "60 cfm")

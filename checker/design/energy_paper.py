@@ -1,7 +1,6 @@
 """What the energy papers of a design claim: the path of compliance, and the measures chosen beyond the minimum."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.fields import Choice, Node, listed, record, said
 
 EnergyPath = Annotated[
@@ -16,12 +15,13 @@ EnergyMeasure = Annotated[
     str,
     Choice(
         "furnace and cooling", "heat pump", "ground source heat pump", "water heating", "ducts inside",
-        "tight with recovery", "recovery", "other",
+        "tight ducts", "tight with recovery", "recovery", "demand response", "other",
         furnace_and_cooling="furnace and air conditioner | furnace and ac | efficient furnace",
         heat_pump="air source heat pump | efficient heat pump", ground_source_heat_pump="gshp | geothermal",
         water_heating="efficient water heating | water heater", ducts_inside="ducts in conditioned space | all ducts inside",
         tight_with_recovery="air sealing and ventilation | tight and ventilated | 3 ach50 and recovery",
-        recovery="hrv | erv | recovery unit",
+        recovery="hrv | erv | recovery unit", tight_ducts="reduced duct leakage | low duct leakage",
+        demand_response="demand responsive thermostat | demand response thermostat",
     ),
 ]  # fmt: skip
 

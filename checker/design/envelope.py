@@ -1,13 +1,15 @@
 """The `envelope` section: what the heated rooms are enclosed by, room by room, for the loads."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
+from checker.design.details import Detail
 from checker.design.fields import (
     Area,
     Choice,
     Count,
+    DuctSize,
     Flag,
     Length,
+    LengthOrNone,
     Node,
     Number,
     Plain,
@@ -22,27 +24,31 @@ from checker.design.fields import (
     record,
     said,
 )
+from checker.design.window_words import DoorKind, FrameKind, GlassKind, InsectScreen, PaneCount, ShadeKind
 
 POINTS = ("north", "northeast", "east", "southeast", "south", "southwest", "west", "northwest")
 COMPASS_SPELLINGS = {
     "north": "N", "northeast": "NE | north east", "east": "E", "southeast": "SE | south east", "south": "S",
     "southwest": "SW | south west", "west": "W", "northwest": "NW | north west",
 }  # fmt: skip
+SUNROOM = "sun porch | sunspace | enclosed porch | three season porch | conservatory | glazed porch"
 BufferPlace = Annotated[
     str,
     Choice(
-        "attic", "crawl space", "garage", "basement",
+        "attic", "crawl space", "garage", "basement", "sunroom",
         attic="attic space | vented attic", crawl_space="crawl | crawlspace", garage="attached garage",
-        basement="unheated basement | cellar",
+        basement="unheated basement | cellar", sunroom=SUNROOM,
     ),
 ]  # fmt: skip
 Facing = Annotated[
     str,
     Choice(
-        *POINTS, "sky", "outdoors", "attic", "crawl space", "garage", "basement", "heated space",
+        *POINTS, "sky", "outdoors", "attic", "crawl space", "garage", "basement", "sunroom",
+        "heated space",
         **COMPASS_SPELLINGS, sky="up | roof", outdoors="outside | outdoors below | open air",
         crawl_space="crawl | crawlspace", basement="unheated basement | cellar",
         heated_space="neighbour | neighbor | adjacent heated | other dwelling | conditioned", garage="attached garage",
+        sunroom=SUNROOM,
     ),
 ]  # fmt: skip
 Outlook = Annotated[str, Choice(*POINTS, "sky", **COMPASS_SPELLINGS, sky="up | roof")]
@@ -67,22 +73,6 @@ RoofSurface = Annotated[
         dark_shingles="black shingles | dark asphalt", medium_shingles="gray shingles | grey shingles | brown shingles",
     ),
 ]  # fmt: skip
-GlassKind = Annotated[
-    str,
-    Choice(
-        "single clear", "single tinted", "double clear", "double tinted", "low-e high-solar", "low-e low-solar",
-        low_e_low_solar="low-e | double low-e | triple low-e", single_clear="single", double_clear="double",
-    ),
-]  # fmt: skip
-ShadeKind = Annotated[
-    str,
-    Choice(
-        "none", "open drape", "dark drape", "light drape", "dark roller", "white roller", "translucent roller",
-        "medium blinds", "white blinds",
-        white_blinds="blinds | venetian blinds | mini blinds", light_drape="drapes | curtains", white_roller="roller shade",
-    ),
-]  # fmt: skip
-InsectScreen = Annotated[str, Choice("none", "outside", "inside", outside="exterior", inside="interior")]
 SlabInsulation = Annotated[
     str,
     Choice(
@@ -140,6 +130,8 @@ class Glazing(Node):
     u: UValue | None = said("U-value of the window with its frame", "U-0.28")
     shgc: HeatGainCoefficient | None = said("solar heat gain coefficient of the window with its frame", 0.3)
     glass: GlassKind | None = said("kind of glass", "low-e low-solar")
+    frame: FrameKind | None = said("frame; with `panes` it gives the code's default where no label gives `u`", "nonmetal")
+    panes: PaneCount | None = said("panes; they give the code's defaults where no label gives `u` and `shgc`", "double")
 
 
 @record
@@ -156,6 +148,7 @@ class Fenestration(Node):
 
     room: InRoom | None = said("room that it lights", "living")
     area: Area | None = said("area of one, frame included", "15 ft2")
+    size: DuctSize | None = said("width and height of one, frame included, in place of `area` and `height`", "36x60 in")
     count: Count | None = said("how many are alike; one where absent", 2)
     faces: Outlook | None = said("compass point it faces; `sky` for a skylight", "south")
     glazing: OfGlazing | None = said("its kind, by name", "casement")
@@ -178,6 +171,7 @@ class OutsideDoor(Node):
     area: Area | None = said("area", "20 ft2")
     faces: Facing | None = said("compass point, or what is beyond", "north")
     u: UValue | None = said("U-value", "U-0.2")
+    kind: DoorKind | None = said("kind; it gives the code's default where no label gives `u`", "insulated metal")
     shaded: Flag | None = said("whether a porch or building keeps the summer sun off it", True)
 
 
@@ -197,7 +191,7 @@ class Slab(Node):
 
     room: InRoom | None = said("room that it carries", "living")
     area: Area | None = said("area", "420 ft2")
-    perimeter: Length | None = said("length of its edge along the outside", "52 ft")
+    perimeter: LengthOrNone | None = said("length of its edge along the outside, or `none`", "52 ft")
     insulation: Resistance | None = said("insulation of the edge, or of the whole underside, or `none`", "R-10")
     insulated: SlabInsulation | None = said("where that insulation is", "vertical 2 ft")
     heated: Flag | None = said("whether heating pipes lie in it", False)
@@ -211,7 +205,7 @@ class Buffer(Node):
     """An unheated space between the rooms and outdoors."""
 
     winter_temperature: Temperature | None = said("its temperature at winter design", "30 degF")
-    summer_temperature: Temperature | None = said("its temperature at summer design", "95 degF")
+    summer_temperature: Temperature | None = said("its temperature at summer design, in place of load factors", "95 degF")
     outside_area: Area | None = said("area of what divides it from outdoors", "620 ft2")
     outside_u: UValue | None = said("mean U-value of what divides it from outdoors", "U-0.12")
     volume: Volume | None = said("its volume", "4400 ft3")
@@ -236,6 +230,10 @@ class Envelope(Node):
     doors: dict[str, OutsideDoor] = named("opaque outside doors by name")
     below_grade_walls: dict[str, BelowGradeWall] = named("walls against the ground by name")
     slabs: dict[str, Slab] = named("floors on or in the ground by name")
+    details: dict[str, Detail] = named(
+        "cold spots by name: slab edges, balconies, lintels, rim joists, corners",
+        {"balcony": {"room": "living", "temperature_factor": 0.78}},
+    )
     flue_area: SmallArea | None = said("net area of open flues and chimneys; none where absent", "28 in2")
-    buffers: dict[BufferPlace, Buffer] = named("unheated spaces beside the rooms: attic, crawl space, garage, basement")
+    buffers: dict[BufferPlace, Buffer] = named("unheated spaces beside the rooms: attic, crawl space, garage, basement, sunroom")
     notes: Plain | None = said("anything a reader should know; no rule reads it")

@@ -1,15 +1,17 @@
 """The `equipment` section: what heats, cools and moves room air."""
 
-from typing import Annotated
-
 from checker.design.airway import Where
+from checker.design.annotated import Annotated
+from checker.design.commissioning import Commissioning
 from checker.design.fans import Control, Curve, OpeningRef, Setting, Tempering
 from checker.design.fields import (
     Airflow,
     Choice,
+    Energy,
     Flag,
     HeatRate,
     Length,
+    MoistureFlow,
     Node,
     Plain,
     Power,
@@ -41,7 +43,7 @@ EquipmentKind = Annotated[
     Choice(
         "wall unit", "floor unit", "ceiling unit", "slim duct unit", "air handler", "furnace", "boiler",
         "heat pump", "air conditioner", "electric heat", "dehumidifier", "water heater", "fireplace", "stove",
-        "evaporative cooler", "packaged unit",
+        "evaporative cooler", "packaged unit", "humidifier", "portable heater",
         wall_unit="wall head | high wall unit | ductless wall unit | ductless | mini split | ductless head | minisplit | "
         "ductless mini split | wall mounted unit | high wall | high wall head | "
         "mini split head | minisplit head | ductless wall head | wall mounted head | wall cassette | split wall unit",
@@ -53,14 +55,15 @@ EquipmentKind = Annotated[
         heat_pump="outdoor unit | outdoor heat pump | air source heat pump | ashp | central heat pump",
         electric_heat="baseboard | electric baseboard | strip heat | heat strip | electric heater | electric wall heater | "
         "resistance heater | baseboard heater | electric baseboard heater | wall heater | cove heater | electric cove heater | "
-        "electric radiant | electric radiant floor | electric floor heat | toe kick heater | space heater",
+        "electric radiant | electric radiant floor | electric floor heat | toe kick heater",
         stove="wood stove | pellet stove",
         furnace="gas furnace | oil furnace | propane furnace", boiler="gas boiler | oil boiler | combi boiler",
         air_conditioner="ac | a/c | central ac | central air | central air conditioner | condenser | condensing unit",
         packaged_unit="package unit | rooftop unit | rtu | ptac | pthp | window unit | window ac",
-        dehumidifier="whole house dehumidifier", fireplace="gas fireplace",
+        dehumidifier="whole house dehumidifier", humidifier="whole house humidifier | steam humidifier", fireplace="gas fireplace",
         water_heater="heat pump water heater | hpwh | tankless | tankless water heater",
         evaporative_cooler="swamp cooler",
+        portable_heater="portable space heater | portable electric heater | plug in heater",
     ),
 ]  # fmt: skip
 
@@ -79,6 +82,9 @@ class Capacity(Node):
         {"outdoor": "17 degF", "capacity": "9800 Btu/h", "power": "1150 W"},
     )
     basis: DataBasis | None = said("where the capacity at the design temperature was taken from", "performance table")
+    winter_electricity: Energy | None = said(
+        "heating: electricity of a winter, backup included, as the energy papers state it", "4300 kWh"
+    )
 
 
 @record
@@ -138,6 +144,7 @@ class Equipment(Node):
     )
     heating: Capacity | None = said("heating capacity", "7000 Btu/h")
     cooling: Capacity | None = said("cooling capacity", "7000 Btu/h")
+    moisture_removal: MoistureFlow | None = said("dehumidifier: water that it takes out of the air, as rated", "70 pints/day")
     airflow: Airflow | None = said("rated airflow; else that of its highest setting", "200 cfm")
     settings: dict[str, Setting] = named("blower speeds by name", {"high": "230 cfm", "low": "150 cfm"})
     available_static: Pressure | None = said(
@@ -158,6 +165,7 @@ class Equipment(Node):
     control: Control | None = said("what switches it")
     by_maker: EquipmentByMaker | None = said("what its instructions require")
     refrigerant: Plain | None = said("refrigerant", "R-32")
+    made_on: Plain | None = said("date on which it was made or imported", "2025-06-30")
     stages: Stages | None = said("how its capacity follows the load", "variable speed")
     nominal: HeatRate | None = said("nominal size, the figure in its model number", "3 ton")
     fuel: Fuel | None = said("fuel of a furnace or boiler", "gas")
@@ -171,6 +179,7 @@ class Equipment(Node):
     duct_heater: DuctHeater | None = said("an electric heater in its duct")
     electrical: Electrical | None = said("circuit, overcurrent device, disconnect and service outlet")
     siting: Siting | None = said("where and how an outdoor unit stands")
+    commissioning: Commissioning | None = said("what was measured when it was set to work")
     listing: Plain | None = said("standard that it is listed by", "UL 60335-2-40")
     duct_accessories: list[Plain] = listed(
         "electric or other accessories in its ducts", "electric duct heater"

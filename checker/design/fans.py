@@ -1,8 +1,7 @@
 """The `fans` section: whatever moves outdoor, exhaust or room air, with its settings."""
 
-from typing import Annotated
-
 from checker.design.airway import PLACES, Airway, Where
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Airflow,
     Choice,
@@ -33,7 +32,8 @@ FanRole = Annotated[
         supply="fresh air | outdoor air | intake | supply fan | make up air",
         recovery="hrv | erv | heat recovery | energy recovery | balanced | recovery unit | heat recovery ventilator | "
         "energy recovery ventilator",
-        exhaust="extract | exhaust fan | local exhaust | bath exhaust | whole house exhaust",
+        exhaust="extract | exhaust fan | local exhaust | bath exhaust | whole house exhaust | bath fan | bathroom fan | "
+        "bathroom exhaust | kitchen exhaust | toilet exhaust",
         recirculating="circulating | recirculation",
     ),
 ]  # fmt: skip
@@ -49,7 +49,12 @@ FanKind = Annotated[
     ),
 ]  # fmt: skip
 RunWord = Annotated[
-    str, Choice("continuous", "on demand", continuous="always | all day | 24/7 | 24 h | cont")
+    str,
+    Choice(
+        "continuous", "on demand",
+        continuous="always | all day | 24/7 | 24 h | cont | always on | 24 hours",
+        on_demand="intermittent | boost | demand",
+    ),
 ]
 SwitchKind = Annotated[
     str,
@@ -83,6 +88,7 @@ class Setting(Node):
     """One speed or mode; a plain airflow in its place is read as `airflow`, `80 cfm at 0.25 in w.c.` as both."""
 
     short = ("airflow", "static")
+    spoken = ("airflow", "static", "power", "sound", "on_time", "run")
     airflow: Airflow | None = said("airflow that the mover gives, installed", "55 cfm")
     supply_airflow: Airflow | None = said("recovery unit: outdoor air in, where it differs", "70 cfm")
     exhaust_airflow: Airflow | None = said("recovery unit: air out, where it differs", "70 cfm")
@@ -124,6 +130,8 @@ class Curve(Node):
 class Rating(Node):
     """What the listing certifies."""
 
+    short = ("airflow", "static")
+    spoken = ("airflow", "static", "power")
     airflow: Airflow | None = said("certified airflow", "80 cfm")
     static: Pressure | None = said("static pressure of that airflow", "0.25 in w.c.")
     power: Power | None = said("electric power at that airflow and static pressure", "22 W")
@@ -170,6 +178,10 @@ class Control(Node):
     shortest_delay: Annotated[float, Number(0)] | None = said("shortest delay-off setting in minutes", 10)
     humidity_low: Humidity | None = said("lowest humidity set point", "50 %")
     humidity_high: Humidity | None = said("highest humidity set point", "80 %")
+    humidity_set: Humidity | None = said("humidity that it is to be set to", "50 %")
+    follows_outdoor: Flag | None = said(
+        "humidifier: whether its set point falls by itself with the outdoor temperature", True
+    )
 
 
 @record
@@ -203,7 +215,7 @@ class Fan(Node):
         "a turn directly at the fan's outlet, in degrees", "180"
     )
     filter: Annotated[str, Reference("filters")] | None = said("its filter, by name", "fresh-air-filter")
-    recovery: Recovery | None = said("heat and moisture recovery")
+    recovery: Recovery | None = said("heat and moisture recovery", {"sensible": "75 %", "at": "32 degF"})
     make_up_air: MakeUpAir | None = said("make-up air for a big exhaust fan, or `none`")
     tempering: Tempering | None = said("how the outdoor air is warmed")
     control: Control | None = said("what switches it")

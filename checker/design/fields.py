@@ -7,8 +7,9 @@ source come the fast builder (build.py), the JSON Schema (schema.py) and the typ
 (pydantic_bridge.py). Nothing here imports pydantic: the hooks do, when pydantic calls them.
 """
 
-from typing import Annotated, Any, ClassVar, TypeVar
+from typing import Any, ClassVar, TypeVar
 
+from checker.design.annotated import Annotated
 from checker.sizes import Size
 from checker.units import Airtightness
 
@@ -31,6 +32,7 @@ class Node:
     """A thing of the design: it knows its path in the file, its name and what it stands in."""
 
     short: ClassVar[tuple[str, ...]] = ()  # fields that a plain value in place of the whole record fills
+    spoken: ClassVar[tuple[str, ...]] = ()  # fields that a longer plain text may tell one after the other
     fields: ClassVar[dict[str, tuple[Any, Said]]] = {}
     path: Any = ""
     name: Any = ""
@@ -67,9 +69,9 @@ def said(description: str, *examples: object, key: str = "") -> Any:
     return Said(description, examples, key, None)
 
 
-def named(description: str, *examples: object) -> Any:
-    """A map of things keyed by name, empty when absent."""
-    return Said(description, examples, "", dict)
+def named(description: str, *examples: object, key: str = "") -> Any:
+    """A map of things keyed by name, empty when absent; `key` as in `said`."""
+    return Said(description, examples, key, dict)
 
 
 def listed(description: str, *examples: object, key: str = "") -> Any:
@@ -115,16 +117,25 @@ class AirtightnessKind(Kind):
 class Choice(Kind):
     """One word of a list; each may have other spellings that mean the same."""
 
-    __slots__ = ("spellings", "words")
+    __slots__ = ("_spellings", "also", "words")
 
     def __init__(self, *words: str, **also: str) -> None:
         """`also` maps a word (spaces and hyphens as underscores) to other spellings, split by ` | `."""
         self.words = words
-        self.spellings = {fold(word): word for word in words}
-        by_slug = {fold(word).replace(" ", "_"): word for word in words}
-        for slug, others in also.items():
-            for other in others.split(" | "):
-                self.spellings[fold(other)] = by_slug[slug]
+        self.also = also
+        self._spellings: dict[str, str] = {}
+
+    @property
+    def spellings(self) -> dict[str, str]:
+        """The words by their spellings, folded; made when a design first uses one of them."""
+        if not self._spellings:
+            found = {fold(word): word for word in self.words}
+            by_slug = {spelling.replace(" ", "_"): word for spelling, word in found.items()}
+            for slug, others in self.also.items():
+                for other in others.split(" | "):
+                    found[fold(other)] = by_slug[slug]
+            self._spellings = found
+        return self._spellings
 
 
 def fold(word: str) -> str:
@@ -201,6 +212,16 @@ Leakage = Annotated[float, Quantity("leakage")]
 DegreeDays = Annotated[float, Quantity("degree_days")]
 ElectricityPrice = Annotated[float, Quantity("electricity_price")]
 FuelPrice = Annotated[float, Quantity("fuel_price")]
+Money = Annotated[float, Quantity("money")]
+YearlyCost = Annotated[float, Quantity("yearly_cost")]
+MoistureFlow = Annotated[float, Quantity("moisture_flow")]
+HumidityRatio = Annotated[float, Quantity("humidity_ratio")]
+Efficacy = Annotated[float, Quantity("efficacy")]
+AirChanges = Annotated[float, Quantity("air_changes")]
+AirChangesAt50 = Annotated[float, Quantity("ach50")]
+AirflowPerHeat = Annotated[float, Quantity("airflow_per_heat")]
+Energy = Annotated[float, Quantity("energy")]
+Ratio = Annotated[float, Number()]
 AirtightnessFact = Annotated[Airtightness, AirtightnessKind()]
 DuctSize = Annotated[Size, SizeKind()]
 FilterSize = Annotated[Size, SizeKind(of_filter=True)]

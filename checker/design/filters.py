@@ -1,7 +1,6 @@
 """The `filters` section."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Airflow,
     Area,

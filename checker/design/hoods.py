@@ -1,8 +1,7 @@
 """The `hoods` and `dryers` sections: the big exhausts of a house."""
 
-from typing import Annotated
-
 from checker.design.airway import Airway
+from checker.design.annotated import Annotated
 from checker.design.fans import Control, Curve, OpeningRef, Setting
 from checker.design.fields import (
     Airflow,
@@ -46,6 +45,7 @@ class Cooking(Node):
     """The cooking appliance under a hood."""
 
     short = ("fuel",)
+    spoken = ("fuel", "kind", "width", "input")
     fuel: Fuel | None = said("what it burns or uses", "induction")
     input: HeatRate | None = said("total burner input", "48000 Btu/h")
     width: Length | None = said("width", "30 in")

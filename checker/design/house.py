@@ -1,7 +1,6 @@
 """The `house` section: size, people, airtightness, and what lies around the heated rooms."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     AirtightnessFact,
     Area,
@@ -104,7 +103,7 @@ class House(Node):
     foundation: Foundation | None = said("what the house stands on", "slab")
     attic: Attic | None = said("what the attic is", "vented")
     crawl_space: Crawl | None = said("what the crawl space is", "none")
-    indoor: Indoor | None = said("indoor air that the design assumes")
+    indoor: Indoor | None = said("indoor air that the design assumes", {"winter_temperature": "70 degF"})
     glazing_u: UValue | None = said("U-value of the weakest window glass", "U-0.28")
     dwelling_units: Count | None = said("dwelling units in the building", 1)
     notes: Plain | None = said("anything a reader should know; no rule reads it")

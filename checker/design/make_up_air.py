@@ -1,8 +1,7 @@
 """Make-up air for a hood, a dryer or another big exhaust."""
 
-from typing import Annotated
-
 from checker.design.airway import Airway
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Airflow,
     Flag,

@@ -14,7 +14,7 @@ def nearest(word: str, known: Sequence[str], what: str, most: int = 12) -> str:
     asked = word.lower().replace("_", " ").replace("-", " ")
     close = get_close_matches(asked, list(folded), n=2, cutoff=0.6)
     if not close:
-        close = [name for name in folded if asked and (asked in name or name in asked)][:2]
+        close = [name for name in folded if asked and (asked in name or (len(name) > 3 and name in asked))][:2]
     if close:
         return "the nearest spelling is " + " or ".join(f"`{folded[name]}`" for name in close)
     if not known:

@@ -1,7 +1,6 @@
 """The `openings` section: everything in the outside of the house that air, fumes or people use."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Airflow,
     Area,
@@ -25,7 +24,8 @@ OPENING_KINDS = Choice(
         "outdoor air intake", "make-up air intake", "combustion air intake", "exhaust", "kitchen exhaust",
         "dryer exhaust", "combined intake and exhaust", "combustion vent", "direct vent", "chimney", "plumbing vent",
         "window", "door", "soffit vent", "attic vent", "gable vent", "ridge vent", "foundation vent", "gas meter",
-        "gas regulator", "fixed window", "lot line", "street", "parking", "walkway", "outdoor unit", "radon vent", "other",
+        "gas regulator", "fixed window", "lot line", "street", "parking", "driveway", "walkway", "outdoor unit", "radon vent",
+        "other",
         outdoor_air_intake="intake | fresh air intake | supply intake | air intake | outdoor air | hrv intake"
         " | erv intake | outside air"
         " | outside air intake | air inlet | fresh air inlet | fresh air | trickle vent | intake hood",
@@ -47,7 +47,8 @@ OPENING_KINDS = Choice(
         direct_vent="sealed vent | direct vent terminal | concentric vent",
         plumbing_vent="vent stack | plumbing stack | vtr | sewer vent | soil stack | vent through roof"
         " | plumbing vent stack | soil vent",
-        window="operable window | openable window | windows | casement | skylight | roof window | egress window",
+        window="operable window | window (operable) | openable window | windows "
+        " | casement | skylight | roof window | egress window",
         fixed_window="picture window",
         door="exterior door | doors | sliding door | patio door | entry door | garage door",
         soffit_vent="eave vent | soffit | soffit vents",
@@ -56,9 +57,9 @@ OPENING_KINDS = Choice(
         gas_regulator="regulator | gas regulator vent",
         lot_line="property line | boundary | property boundary",
         street="alley | road | loading dock",
-        parking="parking lot | carport | driveway",
+        parking="parking lot | parking space", driveway="carport | drive | garage apron",
         walkway="sidewalk | path | deck | walk | patio | porch",
-        outdoor_unit="heat pump | condenser | condensing unit | air conditioner",
+        outdoor_unit="heat pump | condenser | condensing unit | air conditioner | ac unit | ac condenser | ac",
 )  # fmt: skip
 OpeningKind = Annotated[str, OPENING_KINDS]
 Neighbour = Annotated[str, Reference("openings", words=OPENING_KINDS)]
@@ -100,7 +101,7 @@ class Opening(Node):
     kind: OpeningKind | None = said("what it is", "outdoor air intake")
     at: Position | None = said(
         "centre of the opening in the frame of the house; the nearest point of a street, walkway or parking;"
-        " one coordinate of a lot line"
+        " one coordinate of a lot line", {"east": "8 ft", "north": "0 ft", "up": "13 ft"},
     )
     on: Face | None = said("what it is in: wall, roof, soffit", "wall")
     wall: Plain | None = said("name or compass point of the wall", "south gable")

@@ -16,6 +16,29 @@ OF_SETTINGS = {
     "listed | ul | ul listing": "listing",
     "makeup air | make up | mua": "make_up_air",
 }
+CATEGORY_1 = "category I may be either: write `natural draft` (with a draft hood) or `fan-assisted`"
+CATEGORY_2 = "category II is rare: write `natural draft` or `induced draft`, as its instructions say"
+OPEN: dict[tuple[str, str], str] = {
+    **{("natural draft", word): CATEGORY_1 for word in ("category i", "category 1", "cat i", "cat. i", "cat 1", "i")},
+    **{("natural draft", word): CATEGORY_2 for word in ("category ii", "category 2", "cat ii", "cat. ii", "cat 2", "ii")},
+    ("natural draft", "none"): "a vent-free appliance is `unvented`; leave out what burns nothing",
+    **{("supply", word): "say which way its air goes, `supply`, `exhaust` or `recovery`; `whole_house: yes` says the rest"
+       for word in ("whole house", "ventilation", "whole house ventilation", "whole house fan", "continuous ventilation")},
+    **{("elbow-90", f"{word} elbow"): "write `elbow-90: {count: 2, made: smooth}`, with its `radius_ratio` where it is known"
+       for word in ("long radius", "smooth", "sweep", "stamped", "short radius")},
+    **{("elbow-90", f"{word} elbow"): "write `elbow-90: {count: 2, made: segmented, gores: 5}`"
+       for word in ("gored", "segmented", "five piece", "5 piece", "adjustable")},
+    ("elbow-90", "elbow with vanes"): "write `elbow-90: {count: 2, vanes: yes}`",
+    ("vented", "electric"): "write `kind: vented` and `fuel: electric`",
+    ("vented", "gas"): "write `kind: vented` and `fuel: gas`",
+    ("supply register", "grille"): "say what goes through it: `supply register`, `return grille`, `exhaust grille`",
+    **{("vented", word): "an attic outside the insulation is `vented` or `unvented`"
+       for word in ("unconditioned", "unheated", "cold", "outside")},
+    **{("vented", word): "a closed crawl space is `conditioned` where house air or an exhaust keeps it dry"
+       for word in ("sealed", "encapsulated", "closed", "unvented crawl space")},
+}  # fmt: skip
+"""Words that leave something open, by the first word of the list they were written for, and what to write."""
+
 WORDS: dict[str, dict[str, str]] = {
     "Project": {
         "edition | code edition | irc | building code": "code", "name": "title", "rev": "revision",
@@ -56,7 +79,7 @@ WORDS: dict[str, dict[str, str]] = {
     },
     "Hood": {
         **OF_SETTINGS, "type": "mount", "fuel | range | cooktop | stove": "cooking", "height": "mounting_height",
-        "recirculates | ductless": "recirculating", "location": "room",
+        "recirculates | ductless": "recirculating", "location": "room", "kind | mounting": "mount",
     },
     "Setting": {
         "cfm | flow | rate": "airflow", "watts": "power", "sones | noise": "sound", "pressure | esp | sp": "static",
@@ -78,6 +101,9 @@ WORDS: dict[str, dict[str, str]] = {
     "Equipment": {
         "type": "kind", "cfm | flow": "airflow", "esp | static | external static": "available_static", "model": "notes",
         "btu | btuh | capacity | tons": "the keys are `heating` and `cooling`", "fresh air": "outdoor_air",
+        "afue | seer | seer2 | eer | eer2 | hspf | hspf2 | cop | efficiency | sound":
+            "it belongs to the ratings: `ratings: {seer2: 16, hspf2: 9}`",
+        "drain pan | pan | condensate | drain": "it belongs to the section `condensate`: `condensate: {drain: {from: coil}}`",
     },
     "OverflowDrain": {"to | ends | end": "say `conspicuous: yes` where it ends in sight, such as above a window"},
     "CondensateDrain": {
@@ -88,11 +114,17 @@ WORDS: dict[str, dict[str, str]] = {
         "line length": "length", "lift": "rise", "vapor | gas": "suction", "type": "refrigerant",
         "liquid line": "liquid", "suction line | gas line": "suction",
     },
+    "Papers": {"selection | equipment | equipment selection | manual s": "selections", "load calculation": "loads"},
+    "Ratings": {"sound | noise | sound pressure": "sound_level", "power level | lw": "sound_power"},
+    "Siting": {"pan heater | base pan heater | drain pan heater": "base_heater", "under": "below", "property line": "to_lot_line"},
+    "Electrical": {"mca": "least_ampacity", "mocp | mop | max fuse": "greatest_overcurrent", "breaker | fuse": "overcurrent",
+                   "wire ampacity": "conductor_ampacity", "disconnect": "disconnect_in_sight"},
     "LoadsPaper": {
         "cooling | total | total cooling": "cooling_total", "sensible | sensible cooling": "cooling_sensible",
         "latent | latent cooling": "cooling_latent", "heat loss | heating load": "heating",
     },
-    "Dryer": {"type": "kind", "cfm | flow": "airflow", "vent": "duct", "termination | terminal | outlet": "to"},
+    "Dryer": {"closet": "in_closet", "location": "room", "type": "kind",
+              "cfm | flow": "airflow", "vent": "duct", "termination | terminal | outlet": "to"},
     "Burner": {"type": "kind", "vent | venting | flue": "draft", "btu | btuh | rating": "input", "room": "location"},
     "MakeUpAir": {
         "cfm | flow | rate": "airflow", "intake | from": "opening", "area | free area | size": "opening_area",
@@ -123,7 +155,7 @@ WORDS: dict[str, dict[str, str]] = {
         "type": "kind", "distance | distances | clearance | clearances | separation": "clear_of",
         "position | coordinates": "at", "above grade | elevation": "height_over_grade", "mesh": "screen", "side": "wall",
         "up": "it belongs to the position: `at: {east: 8 ft, north: 0 ft, up: 5 ft}`; `height_over_grade` alone will do",
-        "property line | lot line": "to_lot_line",
+        "property line | lot line": "to_lot_line", "louver | louvre | hood | weatherproof": "hooded",
     },
     "Airway": {
         "diameter": "size", "type | kind": "material", "insulated": "insulation", "fittings | elbows": "pieces",
@@ -142,3 +174,8 @@ def known_as(section: type, key: str) -> str:
             if word in words.split(" | "):
                 return f"the key is `{name}`" if " " not in name else name
     return ""
+
+
+def open_word(first: str, written: str) -> str:
+    """Help for a word that leaves something open in the list that begins with a word; "" where there is none."""
+    return OPEN.get((first, written), "")

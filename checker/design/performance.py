@@ -1,7 +1,6 @@
 """What equipment delivers by outdoor temperature, its ratings, its backup heat and its zones."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Airflow,
     Choice,
@@ -44,7 +43,7 @@ BackupKind = Annotated[
     str,
     Choice(
         "electric resistance", "fuel",
-        electric_resistance="electric | strip heat | electric strip | resistance | heat strips",
+        electric_resistance="electric | strip heat | electric strip | resistance | heat strips | strips | electric heat",
         fuel="gas | furnace | oil | propane | dual fuel",
     ),
 ]  # fmt: skip
@@ -58,6 +57,9 @@ class PerformancePoint(Node):
     capacity: HeatRate | None = said("greatest capacity at that temperature", "9800 Btu/h")
     power: Power | None = said("electric power at that capacity", "1150 W")
     least: HeatRate | None = said("least capacity at that temperature", "2900 Btu/h")
+    sensible: HeatRate | None = said("sensible part of a cooling capacity", "7600 Btu/h")
+    entering_wet_bulb: Temperature | None = said("wet bulb of the room air that enters, for cooling", "63 degF")
+    entering_dry_bulb: Temperature | None = said("temperature of the room air that enters, for heating", "70 degF")
 
 
 @record
@@ -80,12 +82,15 @@ class Ratings(Node):
     sound_distance: Length | None = said(
         "distance at which that level was measured; 1 m (3 ft) is usual", "3 ft"
     )
+    sound_power: SoundLevel | None = said("sound power level of the outdoor unit, dB(A)", "62 dB")
 
 
 @record
 class Backup(Node):
     """Heat that helps a heat pump when it alone is too small; `none` where there is none."""
 
+    short = ("power",)
+    spoken = ("power", "kind")
     kind: BackupKind | None = said("what gives it", "electric resistance")
     power: Power | None = said("its heat output", "5 kW")
     held_off: Flag | None = said(

@@ -1,7 +1,6 @@
 """The `project` section: what this is, how far it has got, and which code it is held against."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.fields import Choice, Node, Plain, listed, record, said
 
 CodeEdition = Annotated[

@@ -1,8 +1,7 @@
 """The `refrigerant` section: the lines between outdoor and indoor units, and the refrigerant in them."""
 
-from typing import Annotated
-
 from checker.design.airway import Where
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Area,
     Choice,
@@ -104,6 +103,7 @@ class RefrigerantLine(Node):
     locking_caps: Flag | None = said("whether outdoor service ports have locking caps", True)
     listing: Plain | None = said("safety standard that the system is listed to", "UL/CSA 60335-2-40")
     made_on: Plain | None = said("date on which the outdoor unit was made", "2025-06-30")
+    installed_on: Plain | None = said("date on which the system is to be installed", "2026-09-01")
     charge: Mass | None = said("charge of the whole system, what is added on site included", "2 lb 6 oz")
     added_charge: Mass | None = said("charge to be added on site for this line", "2 oz")
     subcooling: TemperatureDifference | None = said("subcooling of the liquid at the outdoor unit", "10 delta_degF")

@@ -1,7 +1,6 @@
 """The `rooms` section: use, size, air in and out, doors, windows and what stands in the room."""
 
-from typing import Annotated
-
+from checker.design.annotated import Annotated
 from checker.design.fields import (
     Airflow,
     AirflowOrNone,
@@ -102,13 +101,13 @@ class Room(Node):
     )
     heating_load: HeatRate | None = said("heating load at winter design", "3200 Btu/h")
     cooling_load: HeatRate | None = said("sensible cooling load at summer design", "2400 Btu/h")
-    door: Door | None = said("its door to the rest of the house")
+    door: Door | None = said("its door to the rest of the house", {"width": "30 in", "undercut": "3/4 in"})
     open_to: list[RoomRef] = listed("rooms it is open to without a door", "living")
     opening_area: Area | None = said("area of the permanent opening to the room it is open to", "30 ft2")
     common_wall_open: Annotated[str, Choice("half or more", "less than half")] | None = said(
         "how much of the common wall is open to the room it is open to", "half or more"
     )
-    window: Window | None = said("its windows")
+    window: Window | None = said("its windows", {"glazed_area": "12 ft2", "openable_area": "6 ft2"})
     fixtures: list[Fixture] = listed("bath fixtures that stand in it", "toilet", "shower")
     compartments: Count | None = said("separate toilet compartments with their own door", 0)
     dryer_space: Flag | None = said("whether a space for a clothes dryer is planned", False)

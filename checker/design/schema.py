@@ -8,7 +8,7 @@ from collections.abc import Callable
 from typing import Any
 
 from checker.design import NOT_READ_YET, Design
-from checker.design.builder import NONE, TBD, TWO_FACTS
+from checker.design.builder import NONE, TBD
 from checker.design.fields import (
     AirtightnessKind,
     Choice,
@@ -23,7 +23,8 @@ from checker.design.fields import (
     fold,
 )
 from checker.design.shape import Field, Shape, fields_of
-from checker.design.values import REFUSED, scalar
+from checker.design.short_forms import counted, spelled
+from checker.design.values import REFUSED, YES, scalar
 
 DIALECT = "https://json-schema.org/draft/2020-12/schema"
 Check = Callable[[Any], bool]
@@ -73,7 +74,8 @@ class SchemaMaker:
                 "anyOf": [
                     self.section(shape.section),
                     *self.short(shape.section),
-                    self.word("none-or-tbd", TBD | NONE),
+                    {"const": True},
+                    self.word("yes-none-or-tbd", YES | TBD | NONE),
                     NULL,
                 ]
             }
@@ -92,6 +94,8 @@ class SchemaMaker:
         of = {"type": "object", "additionalProperties": items}
         if isinstance(shape.keys, Choice):
             of["propertyNames"] = {"format": self.format(choice_format(shape.keys), reader(shape.keys))}
+            if shape.of.section is not None and shape.of.section.short:
+                return {"anyOf": [of, *self.counted(shape), self.word("none-or-tbd", TBD | NONE), NULL]}
         return {"anyOf": [of, self.word("none-or-tbd", TBD | NONE), NULL]}
 
     def kind(self, kind: Kind) -> dict[str, Any]:
@@ -114,15 +118,11 @@ class SchemaMaker:
         """The schema of a section's short form, if it has one."""
         if not cls.short:
             return []
-        kinds = [fields_of(cls)[key].shape.kind for key in cls.short]
 
         def check(value: Any) -> bool:
-            parts = (
-                TWO_FACTS.split(value, maxsplit=1) if isinstance(value, str) and len(kinds) > 1 else [value]
-            )
-            return all(
-                reader(kind)(part) for kind, part in zip(kinds, parts, strict=False) if kind is not None
-            )
+            kinds = {key: field.shape.kind for key, field in fields_of(cls).items()}
+            told = (spelled(cls, value) or {}).items()
+            return all(kind is not None and reader(kind)(part) for kind, part in ((kinds[key], part) for key, part in told))
 
         return [
             {
@@ -142,6 +142,12 @@ class SchemaMaker:
             return all(read(part.strip() if isinstance(part, str) else part) for part in parts)
 
         return {"type": WORDS, "format": self.format(f"{kind_format(of.kind)}-list", check)}
+
+    def counted(self, shape: Shape) -> list[dict[str, Any]]:
+        """Things counted in one text, or in a list of words; the words are checked by the builder alone in a list."""
+        assert isinstance(shape.keys, Choice)
+        name = self.format(f"airtally-counted-{choice_format(shape.keys)}", lambda value: counted(shape, value) is not None)
+        return [{"type": "string", "format": name}, {"type": "array", "items": {"type": "string", "format": name}}]
 
     def word(self, name: str, words: frozenset[str]) -> dict[str, Any]:
         """A schema for a few words, however they are capitalised."""

@@ -1,12 +1,14 @@
 """What each field of a section class expects, read once from its annotation."""
 
-from types import NoneType, UnionType
-from typing import Annotated, Any, NamedTuple, Union, get_args, get_origin
+from types import GenericAlias, NoneType, UnionType
+from typing import Any
 
+from checker.design.annotated import Annotated
 from checker.design.fields import Kind, Node, Text
+from checker.record import Record
 
 
-class Shape(NamedTuple):
+class Shape(Record):
     """`form` is scalar, record, map or list; the other members belong to one form each."""
 
     form: str
@@ -16,7 +18,7 @@ class Shape(NamedTuple):
     keys: Kind | None = None
 
 
-class Field(NamedTuple):
+class Field(Record):
     """A key of a section: the attribute it fills, what it expects and what it means."""
 
     key: str
@@ -29,16 +31,15 @@ class Field(NamedTuple):
 
 def shape_of(annotation: Any) -> Shape:
     """The shape that an annotation asks for."""
-    origin = get_origin(annotation)
-    if origin is Union or origin is UnionType:
-        return shape_of(next(part for part in get_args(annotation) if part is not NoneType))
-    if origin is Annotated:
-        return Shape("scalar", kind=get_args(annotation)[1])
-    if origin is dict:
-        keys, values = get_args(annotation)
-        return Shape("map", of=shape_of(values), keys=shape_of(keys).kind)
-    if origin is list:
-        return Shape("list", of=shape_of(get_args(annotation)[0]))
+    if isinstance(annotation, Annotated):  # type: ignore[arg-type]  # a class at run time
+        return Shape("scalar", kind=annotation.kind)
+    if isinstance(annotation, UnionType):
+        return shape_of(next(part for part in annotation.__args__ if part is not NoneType))
+    if isinstance(annotation, GenericAlias):
+        if annotation.__origin__ is dict:
+            keys, values = annotation.__args__
+            return Shape("map", of=shape_of(values), keys=shape_of(keys).kind)
+        return Shape("list", of=shape_of(annotation.__args__[0]))
     if annotation is str:
         return Shape("scalar", kind=Text())
     return Shape("record", section=annotation)

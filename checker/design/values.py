@@ -1,6 +1,6 @@
 """One scalar of the file, read by its kind."""
 
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.design.fields import (
     AirtightnessKind,
@@ -14,13 +14,17 @@ from checker.design.fields import (
     YesNo,
     fold,
 )
+from checker.record import Record
 from checker.units import DIMENSIONS, UnitFault, parse, parse_airtightness
 
 YES = frozenset({"yes", "y", "true", "x", "✓"})
-NO = frozenset({"no", "n", "false"})
+NO = frozenset({"no", "n", "false", "none"})
 
 
-class REFUSED(NamedTuple):
+_COUNTED = "zero one two three four five six seven eight nine ten eleven twelve"
+NUMBER_WORDS = {word: number for number, word in enumerate(_COUNTED.split())}
+
+class REFUSED(Record):
     """Why a scalar is refused: code of the fault, the fact, and how to write it."""
 
     code: str
@@ -101,6 +105,8 @@ def with_unit(kind: Kind, written: str) -> Any:
 
         return parse_filter_size(written) if kind.of_filter else parse_size(written)  # type: ignore[attr-defined]
     except UnitFault as fault:
+        if fold(written) in YES:
+            return REFUSED("FILE-22", f"`{written}` says that there is one; {words_of(kind)} is wanted", fault.remedy)
         return REFUSED("FILE-22", fault.problem, fault.remedy)
 
 
@@ -108,6 +114,9 @@ def number(kind: Kind, value: Any, written: str) -> Any:
     """A count or a plain number."""
     if isinstance(kind, Number) and isinstance(value, str):
         value = labelled(value)
+    if isinstance(kind, Whole) and isinstance(value, str):
+        word = value.strip().lower()
+        value = int(word) if word.isdecimal() and len(word) < 6 else NUMBER_WORDS.get(word, value)
     if not isinstance(value, (int, float)):
         return REFUSED("FILE-21", f"`{written}` stands where {words_of(kind)} is wanted", "write digits only")
     if isinstance(kind, Whole):
@@ -137,13 +146,23 @@ def choice(kind: Choice, written: str) -> Any:
     """One word of a list, in its usual spelling."""
     word = kind.spellings.get(fold(written))
     if word is None:
-        word = kind.spellings.get(fold(written).removesuffix("s"))
+        word = kind.spellings.get(fold(written).removesuffix("s")) or kind.spellings.get(fold(written.replace(".", "")))
     if word is not None:
         return word
     from checker.design.nearest import nearest
+    from checker.design.other_words import open_word
 
     spellings = list(dict.fromkeys([*kind.words, *kind.spellings]))
-    remedy = nearest(written, spellings, "words") if len(kind.words) > 8 else (
-        "write " + ", ".join(f"`{each}`" for each in kind.words) + " or `tbd`"
-    )  # fmt: skip
+    word = fold(written)
+    remedy = open_word(kind.words[0], word) or part_of(kind, word)
+    if not remedy and len(kind.words) > 8:
+        remedy = nearest(written, spellings, "words")
+    if not remedy:
+        remedy = "write " + ", ".join(f"`{each}`" for each in kind.words) + " or `tbd`"
     return REFUSED("FILE-23", f"`{written}` is not a word that is known here", remedy)
+
+
+def part_of(kind: Choice, written: str) -> str:
+    """Help for a text that says more than a word of the list, which it contains; "" where it contains none."""
+    held = [each for each in kind.spellings if len(each) > 2 and f" {each} " in f" {written} "]
+    return f"write `{kind.spellings[max(held, key=len)]}` here and the rest under its own key" if held else ""

@@ -103,6 +103,8 @@ def section_page(path: str, field: Field, section: type[Node]) -> list[str]:
     if section.short:
         form = " @ ".join(f"`{key}`" for key in section.short)
         lines += wrapped(f"Short form: a plain value in place of the keys stands for {form}.")
+    if section.spoken:
+        lines += wrapped(f"One text may tell several of these, in any order: {quoted_list(section.spoken)}.")
     if path in COMPULSORY:
         lines += wrapped(COMPULSORY[path], "Compulsory: ")
     if field.examples:

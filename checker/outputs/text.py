@@ -52,10 +52,14 @@ def comments(checked: Checked, system: str, ink: Ink) -> list[str]:
     source = checked.reading.text.split("\n")
     faults = 0
     told: dict[str, tuple[int, str]] = {}
+    alike: dict[int, list[Outcome]] = {}
+    for outcome in checked.outcomes:
+        if outcome.outcome == "finding" and not outcome.accepted:
+            alike.setdefault(outcome.number, []).append(outcome)
     for outcome in checked.outcomes:
         if outcome.outcome == "rule-failed":
             lines += [position(checked, outcome) + f"fault of airtally: {clean(outcome.message)} {tag(outcome)}", ""]
-        if outcome.outcome != "finding" or outcome.accepted:
+        if outcome.outcome != "finding" or outcome.accepted or outcome is not alike[outcome.number][0]:
             continue
         faults += outcome.rule.area == "FILE"
         if outcome.rule.area == "FILE" and faults > MOST_FILE_FAULTS:
@@ -64,7 +68,7 @@ def comments(checked: Checked, system: str, ink: Ink) -> list[str]:
             lines += unshown(faults, area, outcome.rule.area)
             area = outcome.rule.area
             lines += [ink(f"== {AREAS[area]} ==", "head"), ""]
-        lines += comment(checked, outcome, source, system, ink, told)
+        lines += comment(checked, alike[outcome.number], source, system, ink, told)
     return lines + unshown(faults, area, "")
 
 
@@ -77,24 +81,37 @@ def unshown(faults: int, area: str, next_area: str) -> list[str]:
 
 
 def comment(
-    checked: Checked, outcome: Outcome, source: list[str], system: str, ink: Ink, told: dict[str, tuple[int, str]]
+    checked: Checked, alike: list[Outcome], source: list[str], system: str, ink: Ink, told: dict[str, tuple[int, str]]
 ) -> list[str]:
-    """One numbered comment; a rule's help and section are not told again where they would be the same."""
-    severity = outcome.rule.severity
-    message = clean(filled(outcome.message, outcome.numbers, system))
-    lines = [ink(f"Comment {outcome.number}", "head") + (f"  {clean(outcome.path)}" if outcome.path else "")]
-    lines.append(f"{position(checked, outcome)}{ink(severity, severity)}: {message} {tag(outcome)}")
+    """One numbered comment on all the places that it is made of; a help and a section are not told again."""
+    outcome = alike[0]
+    title = f"Comment {outcome.number}"
+    lines = [ink(title, "head") + (f"  {clean(outcome.path)}" if outcome.path else "")]
+    lines += [f"{' ' * len(title)}  {clean(other.path)}" for other in alike[1:]]
+    lines.append(head_line(checked, outcome, system, ink))
     lines += excerpt(outcome, source, ink)
     help = filled(outcome.help, outcome.numbers, system)
     first, first_help = told.setdefault(outcome.rule.code, (outcome.number, help))
     again = first != outcome.number
     if help and not (again and help == first_help):
         lines += wrapped(help, "    to change: ")
+    for other in alike[1:]:
+        lines.append(head_line(checked, other, system, ink))
+        its = filled(other.help, other.numbers, system)
+        if its and its != help:
+            lines += wrapped(its, "    to change: ")
     if outcome.rule.area != "FILE":
         see = f"as for comment {first}" if again else f"{outcome.cites or 'common practice'}; {DEFERS}"
         lines += [ink(line, "quiet") for line in wrapped(see, "    see: ")]
     lines.append("")
     return lines
+
+
+def head_line(checked: Checked, outcome: Outcome, system: str, ink: Ink) -> str:
+    """The place of a finding and what it says, on one line."""
+    severity = outcome.rule.severity
+    message = clean(filled(outcome.message, outcome.numbers, system))
+    return f"{position(checked, outcome)}{ink(severity, severity)}: {message} {tag(outcome)}"
 
 
 def position(checked: Checked, outcome: Outcome) -> str:

@@ -8,6 +8,7 @@ from checker.outputs.layout import clean, width, wrapped
 from checker.outputs.numbers import filled, text_of
 from checker.outputs.rule_facts import worked_by
 from checker.outputs.summary import DEFERS
+from checker.outputs.worksheet_absent import absent_words
 from checker.outputs.worksheet_values import record_lines, tells_numbers, value_text
 from checker.rule import AREAS, Outcome
 from checker.run import Checked, order, place_of
@@ -175,7 +176,7 @@ class Sheet:
                 text = value_text(read.value, read.dimension, self.system) or "(see the file)"
                 lines += wrapped(f"{read.path} = {text}{self.place(read.path)}", f"{indent}given    ", columns=COLUMNS)
         if absent:
-            lines += wrapped(", ".join(absent), f"{indent}absent   ", columns=COLUMNS)
+            lines += wrapped(absent_words(self.case.design, absent), f"{indent}absent   ", columns=COLUMNS)
         return lines
 
     def place(self, path: str) -> str:

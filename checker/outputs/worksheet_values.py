@@ -1,10 +1,12 @@
 """Values as a worksheet shows them: numbers in the reader's units, sizes, words, and records line by line."""
 
 import dataclasses
+from math import inf
 from typing import Any
 
 from checker.design.fields import Node
 from checker.outputs.layout import clean
+from checker.outputs.record_units import dimension_in
 from checker.rule import Num
 from checker.sizes import Size, show_size
 from checker.units import DIMENSIONS, Airtightness, show_airtightness
@@ -29,18 +31,23 @@ def value_text(value: Any, dimension: str, system: str) -> str:
         return number_text(value, dimension, system)
     if isinstance(value, str):
         return clean(value)
+    if isinstance(value, (set, frozenset)):
+        value = sorted(value, key=str)
     if isinstance(value, (list, tuple)) and not named_tuple(value):
         parts = [value_text(each, dimension, system) for each in value]
         return ", ".join(parts) if parts and all(parts) else "" if parts else "none"
     if isinstance(value, dict) and not any(record(each) for each in value.values()):
         if any(isinstance(each, Node) for each in value.values()):
             return ", ".join(value)
-        return ", ".join(f"{key}: {value_text(each, dimension, system)}" for key, each in value.items()) or "none"
+        between = "; " if any(isinstance(each, (list, set, frozenset)) for each in value.values()) else ", "
+        return between.join(f"{key}: {value_text(each, dimension, system)}" for key, each in value.items()) or "none"
     return ""
 
 
 def number_text(value: float, dimension: str, system: str) -> str:
     """A number in its unit, or as it is."""
+    if abs(value) == inf:
+        return "without limit"
     if dimension in DIMENSIONS:
         from checker.outputs.numbers import text_of
 
@@ -80,13 +87,14 @@ def record_lines(value: Any, system: str) -> list[str]:
     names = getattr(value, "_fields", None) or [
         field.name for field in dataclasses.fields(value)
     ] if record(value) else []  # fmt: skip
-    plain = {name: getattr(value, name) for name in names if name != "path"}
+    plain = {name: getattr(value, name) for name in names if name not in ("path", "dimension")}
+    told = {name: dimension_in(value, name) for name in plain}
     shown = [
-        f"{name.replace('_', ' ')} {value_text(each, '', system)}"
+        f"{name.replace('_', ' ')} {value_text(each, told[name] or '', system)}"
         for name, each in plain.items()
-        if isinstance(each, (*PLAIN, Size, Airtightness))
+        if isinstance(each, (*PLAIN, Size, Airtightness)) and each != ""
     ]
-    unit = " (SI units)" if any(isinstance(each, float) for each in plain.values()) else ""
+    unit = " (SI units)" if any(isinstance(each, float) and told[name] is None for name, each in plain.items()) else ""
     return [", ".join(shown) + unit] if shown else [type(value).__name__]
 
 

@@ -1,6 +1,6 @@
 """Refusals of impossible numbers, worded alike in every formula."""
 
-from math import isfinite
+from math import inf, isfinite
 
 
 def require_finite(**values: float) -> None:
@@ -12,25 +12,25 @@ def require_finite(**values: float) -> None:
 
 def require_positive(**values: float) -> None:
     """ValueError naming the first argument that is not finite and above zero."""
-    require_finite(**values)
     for name, value in values.items():
-        if value <= 0.0:
+        if not 0.0 < value < inf:
+            require_finite(**values)
             raise ValueError(f"{_spoken(name)} must be positive, got {value:g}")
 
 
 def require_not_negative(**values: float) -> None:
     """ValueError naming the first argument that is not finite and zero or above."""
-    require_finite(**values)
     for name, value in values.items():
-        if value < 0.0:
+        if not 0.0 <= value < inf:
+            require_finite(**values)
             raise ValueError(f"{_spoken(name)} must not be negative, got {value:g}")
 
 
 def require_fraction(**values: float) -> None:
     """ValueError naming the first argument outside 0 to 1."""
-    require_finite(**values)
     for name, value in values.items():
         if not 0.0 <= value <= 1.0:
+            require_finite(**values)
             raise ValueError(f"{_spoken(name)} must lie between 0 and 1, got {value:g}")
 
 

@@ -6,6 +6,7 @@ Units: m, m2 K/W, W/(m2 K), shares 0 to 1.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from itertools import pairwise
 
 from checker.physics.arguments import require_fraction, require_not_negative, require_positive
 
@@ -34,9 +35,12 @@ MEMBER_DEPTH = {"2x4": 0.0889, "2x6": 0.1397, "2x8": 0.18415, "2x10": 0.23495, "
 USUAL_BOARDS = {"wall": 1.66 * R_UNIT, "roof": 0.56 * R_UNIT, "ceiling": 0.45 * R_UNIT, "floor": 1.23 * R_UNIT}
 """Siding, sheathing, gypsum board or floor boards where no layer is given, m2 K/W, from memory."""
 
-EAVES_SHARE = 0.85
-"""Share of a ceiling's loose-fill resistance that counts where it thins out over the outer walls: about what
-the published U-factors of attics with standard trusses imply (common practice)."""
+_CEILINGS = ((30.0, 0.035), (38.0, 0.030), (49.0, 0.026), (60.0, 0.024))
+"""R of a ceiling's insulation in h ft2 F/Btu and the U-factor that the code sets equal to it: IRC 2018, 2021 and 2024,
+Tables N1102.1.2 and N1102.1.3 (2018: N1102.1.4 and N1102.1.2)."""
+
+_ACROSS_CEILING = 0.45 + 2 * 0.61
+"""Gypsum board and still air on both sides, h ft2 F/Btu."""
 
 
 def u_of_layers(resistances: Sequence[float]) -> float:
@@ -74,6 +78,21 @@ def u_framed(cavity: float, depth: float, share: float, across: float) -> float:
     require_not_negative(cavity=cavity, across=across, depth=depth)
     require_fraction(share=share)
     return u_parallel([(1.0 - share, cavity + across), (share, depth * WOOD_PER_METRE + across)])
+
+
+def counted_fill(fill: float) -> float:
+    """Resistance in m2 K/W that counts of a ceiling's insulation over the joists, which thins out at the outer walls.
+
+    `fill` its resistance in the middle, m2 K/W; linear between the rows, in proportion below the first and beyond the
+    last. ValueError below zero. Source: what is left of the code's U-factors of ceilings without board and films.
+    """
+    require_not_negative(fill=fill)
+    wanted = fill / R_UNIT
+    rows = [(0.0, 0.0), *((row, 1.0 / u - _ACROSS_CEILING) for row, u in _CEILINGS)]
+    for (low, at_low), (high, at_high) in pairwise(rows):
+        if wanted <= high:
+            return (at_low + (at_high - at_low) * (wanted - low) / (high - low)) * R_UNIT
+    return wanted * rows[-1][1] / rows[-1][0] * R_UNIT
 
 
 def greatest_cavity(depth: float) -> float:

@@ -9,7 +9,7 @@ from __future__ import annotations
 from math import log
 
 from checker.physics.arguments import require_fraction, require_not_negative, require_positive
-from checker.physics.psychrometrics import saturation_pressure
+from checker.physics.psychrometrics import dew_point, humidity_ratio_of_vapour, saturation_pressure
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import NoSolution, OutOfRange
 
@@ -24,11 +24,12 @@ SAFETY = 1.0
 """K the surface should stay above the dew point, common practice."""
 
 MOULD_LIMIT = 0.8
-"""Relative humidity at a surface above which mould grows, common practice."""
+"""Monthly mean relative humidity at a surface above which mould grows, ISO 13788 (from memory)."""
 
 THICKEST_INSULATION = 0.5
 
 _METHOD = "condensation"
+_ANY_PRESSURE = 101_325.0  # Pa; a dew point depends on the vapour alone
 
 
 def surface_temperature(inside: float, ambient: float, insulation: float, film: float) -> float:
@@ -111,3 +112,38 @@ def humidity_at_surface(air: float, relative_humidity: float, surface: float) ->
     """Relative humidity in the air touching a surface; above 1 means condensation. Temperatures K."""
     require_fraction(relative_humidity=relative_humidity)
     return relative_humidity * saturation_pressure(air) / saturation_pressure(surface)
+
+
+def with_film(transmittance: float, film: float, other: float) -> float:
+    """U-value in W/(m2 K) of a part once its inner film is `other` in place of `film`, both m2 K/W.
+
+    ValueError when U times the film reaches 1. Source: layers in series (ISO 6946).
+    """
+    require_positive(transmittance=transmittance, film=film, other=other)
+    if transmittance * film >= 1.0:
+        raise ValueError(f"U {transmittance:g} and film resistance {film:g} do not belong together")
+    return 1.0 / (1.0 / transmittance - film + other)
+
+
+def temperature_by_factor(indoor: float, outdoor: float, factor: float) -> float:
+    """Inner surface temperature in K of a detail with a temperature factor (0 to 1). Source: ISO 13788."""
+    require_positive(indoor=indoor, outdoor=outdoor)
+    require_fraction(temperature_factor=factor)
+    return outdoor + factor * (indoor - outdoor)
+
+
+def least_temperature_factor(indoor: float, outdoor: float, humidity: float, at_surface: float) -> float:
+    """Temperature factor at which the air touching a surface reaches relative humidity `at_surface`, 0 at least.
+
+    Temperatures K, `humidity` of the room air, above 0, and `at_surface` as fractions. NoSolution where the room air
+    itself is as humid as that, or where it is not colder outdoors. Source: ISO 13788 (critical surface humidity).
+    """
+    require_positive(indoor=indoor, outdoor=outdoor, humidity=humidity, at_surface=at_surface)
+    require_fraction(humidity=humidity, at_surface=at_surface)
+    if outdoor >= indoor:
+        raise NoSolution(_METHOD, "it is not colder outdoors than in the room")
+    if humidity >= at_surface:
+        raise NoSolution(_METHOD, f"the room air of {humidity:.0%} is as humid as the surface may be")
+    partial = humidity * saturation_pressure(indoor) / at_surface
+    surface = dew_point(humidity_ratio_of_vapour(partial, _ANY_PRESSURE), _ANY_PRESSURE)
+    return max(0.0, (surface - outdoor) / (indoor - outdoor))

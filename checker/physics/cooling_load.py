@@ -7,11 +7,12 @@ degrees of latitude.
 from __future__ import annotations
 
 from collections.abc import Mapping
-from typing import NamedTuple
+from typing import Annotated
 
 from checker.physics.arguments import require_finite, require_fraction, require_not_negative
 from checker.physics.solar import LEAST_LATITUDE, METHOD, MOST_LATITUDE
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 HIGHEST_ELEVATION = 2000.0
 MOST_GLASS_OF_A_FACADE = 0.15
@@ -25,7 +26,7 @@ ROOF_ABSORPTANCE = {
 """Table 8: share of the sun that a roof takes up."""
 
 
-class OpaqueFactor(NamedTuple):
+class OpaqueFactor(Record):
     """Factors of the design temperature difference, in K, and of the daily range (Table 7)."""
 
     difference: float
@@ -94,11 +95,11 @@ def require_method_applies(
         raise OutOfRange(METHOD, "the design day is on average no warmer than the rooms")
 
 
-class GlassShare(NamedTuple):
+class GlassShare(Record):
     """Share of the floor area that windows have: in all, and on the facade with the most."""
 
-    total: float
-    facade: float
+    total: Annotated[float, "share"]
+    facade: Annotated[float, "share"]
     faces: str
 
 

@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from typing import NamedTuple
+from typing import Annotated
+
+from checker.record import Record
 
 
-class DepressurizationLimit(NamedTuple):
+class DepressurizationLimit(Record):
     """How far below outdoors, in Pa, a combustion appliance of a class still drafts; and on what basis."""
 
     appliance_class: str
-    limit: float
+    limit: Annotated[float, "house_pressure"]
     covers: str
     basis: str
 

@@ -54,13 +54,6 @@ def drop_from_rating(
     return size if airflow >= 0.0 else -size
 
 
-def drop_bounds(airflow: float, rated_drop: float, rated_airflow: float) -> tuple[float, float]:
-    """Least and greatest drop in Pa of a filter of unknown exponent; units as `drop_from_rating`."""
-    one = drop_from_rating(airflow, rated_drop, rated_airflow, LOWEST_EXPONENT)
-    other = drop_from_rating(airflow, rated_drop, rated_airflow, HIGHEST_EXPONENT)
-    return min(one, other), max(one, other)
-
-
 def drop_from_points(airflow: float, points: Sequence[tuple[float, float]]) -> float:
     """Pressure drop in Pa at `airflow` m3/s from two or more points (m3/s, Pa), log-log between them.
 
@@ -95,25 +88,6 @@ def filter_face_area(nominal_width: float, nominal_height: float) -> float:
     """
     require_positive(width=nominal_width - SIZE_ALLOWANCE, height=nominal_height - SIZE_ALLOWANCE)
     return (nominal_width - SIZE_ALLOWANCE) * (nominal_height - SIZE_ALLOWANCE)
-
-
-def loaded_drop(clean_drop: float, final_drop: float | None = None) -> float:
-    """Drop in Pa of a filter at the end of its life: as declared, else twice the clean drop.
-
-    ValueError when the declared final drop is below the clean one. Source: twice is common practice.
-    """
-    require_positive(clean_drop=clean_drop)
-    if final_drop is None:
-        return 2.0 * clean_drop
-    require_positive(final_drop=final_drop)
-    if final_drop < clean_drop:
-        raise ValueError(f"final drop {final_drop:g} Pa is below the clean drop {clean_drop:g} Pa")
-    return final_drop
-
-
-def mean_drop(clean_drop: float, final_drop: float | None = None) -> float:
-    """Mean of the clean and the final drop in Pa, for energy; errors and source as `loaded_drop`."""
-    return 0.5 * (clean_drop + loaded_drop(clean_drop, final_drop))
 
 
 def check_points(points: Sequence[tuple[float, float]]) -> None:

@@ -7,9 +7,9 @@ Distances are straight through the air, not around the building, so they never o
 from __future__ import annotations
 
 from math import cos, hypot, inf, radians, sin
-from typing import Literal, NamedTuple
 
-from checker.physics.arguments import require_finite, require_not_negative, require_positive
+from checker.physics.arguments import require_finite, require_positive
+from checker.record import Record
 
 ROUNDING = 1e-9
 """m; a distance short of its limit by no more than this is rounding, not a shortfall."""
@@ -17,7 +17,7 @@ ROUNDING = 1e-9
 Ground = tuple[float, float]
 
 
-class Opening(NamedTuple):
+class Opening(Record):
     """An upright rectangle: its two ends on the plan (east, north), its lower and upper edge (up).
 
     A point has like ends and edges; a lot line reaches from -inf to inf.
@@ -88,34 +88,6 @@ def vertical_gap(one: Opening, other: Opening) -> float:
 def rise_above(upper: Opening, lower: Opening) -> float:
     """Height in m from the top of `lower` to the bottom of `upper`; negative when it is not above it."""
     return upper.bottom - lower.top
-
-
-def is_clear(
-    source: Opening,
-    receiver: Opening,
-    least_distance: float,
-    rise_instead: float | None = None,
-    drop_instead: float | None = None,
-    measure: Literal["straight", "horizontal"] = "straight",
-) -> bool:
-    """Whether two openings are far enough apart, or the one is far enough above or below the other.
-
-    `least_distance` m, straight or on the plan. `rise_instead` m frees a source that much above the receiver
-    ("10 ft unless 3 ft above"), `drop_instead` one that much below it. ValueError for negative limits.
-    Source of the form: IRC M1504.3 (M1506.3 in 2015), R303.5.1 (R325.4.1 in 2024).
-    """
-    require_not_negative(least_distance=least_distance)
-    apart = distance(source, receiver) if measure == "straight" else horizontal_distance(source, receiver)
-    if apart >= least_distance - ROUNDING:
-        return True
-    if rise_instead is not None:
-        require_not_negative(rise_instead=rise_instead)
-        if rise_above(source, receiver) >= rise_instead - ROUNDING:
-            return True
-    if drop_instead is not None:
-        require_not_negative(drop_instead=drop_instead)
-        return rise_above(receiver, source) >= drop_instead - ROUNDING
-    return False
 
 
 def _to_segment(place: Ground, segment: Opening) -> float:

@@ -7,16 +7,16 @@ from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
 from types import MappingProxyType
-from typing import NamedTuple
 
 from checker.physics.arguments import require_not_negative, require_positive
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 FOOT = 0.3048
 INCH = 0.0254
 
 
-class Elbow(NamedTuple):
+class Elbow(Record):
     """A kind of elbow: `radius` in inches and `smooth` or `mitered` (`construction`), and its angle."""
 
     construction: str
@@ -82,16 +82,3 @@ def allowed_straight(
     """
     require_positive(longest=longest)
     return max(0.0, longest - fitting_allowance(fittings, allowances))
-
-
-def allowed_with_elbows_included(
-    longest: float, elbows_included: int, deduction: float, elbows: int
-) -> float:
-    """Length in m left when `longest` already includes some 90-degree elbows; never negative.
-
-    `deduction` m for each elbow above `elbows_included`. ValueError for impossible input.
-    Source of the form: Uniform Mechanical Code 504 (14 ft with two elbows, 2 ft for each more).
-    """
-    require_positive(longest=longest)
-    require_not_negative(elbows_included=elbows_included, deduction=deduction, elbows=elbows)
-    return max(0.0, longest - deduction * max(0, elbows - elbows_included))

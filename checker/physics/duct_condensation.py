@@ -6,13 +6,12 @@ chapter 4 "Heat Transfer", with the film resistances of a duct (common practice)
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from checker.physics.arguments import require_not_negative, require_positive
 from checker.physics.condensation import SAFETY
 from checker.physics.duct_heat import FILM_RESISTANCE, conductance, exit_temperature
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import NoSolution
+from checker.record import Record
 
 INNER_FILM = 0.03
 """m2 K/W, film between moving air and the inner wall, part of the films of a duct (common practice)."""
@@ -23,7 +22,7 @@ THICKEST = 10.0
 _METHOD = "condensation inside a duct"
 
 
-class Course(NamedTuple):
+class Course(Record):
     """Air `entering` K a run of `perimeter` and `length` m amid `surroundings` K, carrying `capacity_flow` W/K."""
 
     entering: float

@@ -7,16 +7,13 @@ from __future__ import annotations
 
 from math import exp
 
-from checker.physics.arguments import require_finite, require_fraction, require_not_negative, require_positive
+from checker.physics.arguments import require_not_negative, require_positive
 
 FILM_RESISTANCE = 0.15
 """Inner and outer air film of a duct together, m2 K/W (0.85 h ft2 F/Btu), common practice."""
 
 LEAKAGE_EXPONENT = 0.65
 """Exponent of duct leakage flow, SMACNA HVAC Air Duct Leakage Test Manual."""
-
-TEST_EXPONENT = 0.60
-"""Exponent for the sensitivity of a result to the one above, common practice."""
 
 LEAKAGE_CLASSES: dict[str, int] = {
     "rectangular metal, seal class C": 24,
@@ -61,45 +58,6 @@ def exit_temperature(
     return surroundings - (surroundings - entering) * exp(-conductance_of_run / capacity_flow)
 
 
-def conduction_gain(
-    entering: float, surroundings: float, conductance_of_run: float, capacity_flow: float
-) -> float:
-    """Heat in W the air gains along the run (negative: loses). Arguments and source as `exit_temperature`."""
-    leaving = exit_temperature(entering, surroundings, conductance_of_run, capacity_flow)
-    return capacity_flow * (leaving - entering)
-
-
-def supply_leakage_loss(leaking_share: float, capacity_flow: float, supply: float, room: float) -> float:
-    """Heating or cooling in W lost with supply air that leaks outside the house, never negative.
-
-    `leaking_share` 0 to 1 of the supply flow, `capacity_flow` W/K, temperatures K. Source: heat balance.
-    """
-    require_fraction(leaking_share=leaking_share)
-    require_not_negative(capacity_flow=capacity_flow)
-    require_positive(supply=supply, room=room)
-    return leaking_share * capacity_flow * abs(supply - room)
-
-
-def return_leakage_gain(
-    leaking_share: float, capacity_flow: float, surroundings: float, room: float
-) -> float:
-    """Heat in W drawn in by return leaks from the surroundings, negative when they are colder than the room.
-
-    Arguments as `supply_leakage_loss`. Source: heat balance.
-    """
-    require_fraction(leaking_share=leaking_share)
-    require_not_negative(capacity_flow=capacity_flow)
-    require_positive(surroundings=surroundings, room=room)
-    return leaking_share * capacity_flow * (surroundings - room)
-
-
-def delivered_fraction(room_load: float, duct_loss: float) -> float:
-    """Share of the equipment's output that reaches the rooms, 0 to 1; load and loss W."""
-    require_positive(room_load=room_load)
-    require_not_negative(duct_loss=duct_loss)
-    return room_load / (room_load + duct_loss)
-
-
 def leakage_of_class(leakage_class: float, surface: float, pressure: float) -> float:
     """Leakage in m3/s of a duct with this leakage class, `surface` m2, at a `pressure` difference in Pa.
 
@@ -113,18 +71,3 @@ def leakage_coefficient(leakage_class: float, surface: float) -> float:
     """Leakage in m3/s at 1 Pa of a duct with this class and `surface` m2, for an exponent of 0.65."""
     require_not_negative(leakage_class=leakage_class, surface=surface)
     return leakage_class * surface * _CLASS_FLOW / float(_CLASS_PRESSURE**LEAKAGE_EXPONENT)
-
-
-def leakage_from_test(
-    tested_flow: float, tested_pressure: float, pressure: float, exponent: float = LEAKAGE_EXPONENT
-) -> float:
-    """Leakage in m3/s at `pressure` Pa of a duct system tested at another, usually 25 Pa.
-
-    ValueError for an exponent outside 0.5 to 1. Source: power law of the same manual.
-    """
-    require_not_negative(tested_flow=tested_flow, pressure=pressure)
-    require_positive(tested_pressure=tested_pressure)
-    require_finite(exponent=exponent)
-    if not 0.5 <= exponent <= 1.0:
-        raise ValueError(f"leakage exponent must lie between 0.5 and 1, got {exponent:g}")
-    return tested_flow * float((pressure / tested_pressure) ** exponent)

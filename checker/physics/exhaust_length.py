@@ -8,7 +8,7 @@ from __future__ import annotations
 from math import floor, inf
 
 from checker.physics.air import STANDARD_DENSITY, STANDARD_VISCOSITY
-from checker.physics.arguments import require_not_negative, require_positive
+from checker.physics.arguments import require_positive
 from checker.physics.friction import friction_per_metre
 
 FOOT = 0.3048
@@ -24,9 +24,6 @@ FLEX_ROUGHNESS = 0.0055 * FOOT
 
 TERMINAL_ALLOWANCE = 30.0 * FOOT
 """m of duct that the table keeps back in every cell, as much as two of its elbows."""
-
-ELBOW_DEDUCTION = 15.0 * FOOT
-"""m taken off for each elbow, IRC Table M1504.2 note c."""
 
 NO_LIMIT_ABOVE = 200.0 * FOOT
 """m above which the table prints "no limit"; its printed cells put the step between 198 and 242 ft."""
@@ -63,23 +60,3 @@ def tabulated_length(airflow: float, diameter: float, roughness: float) -> float
     if length > NO_LIMIT_ABOVE:
         return inf
     return floor(length / FOOT + 0.5) * FOOT
-
-
-def length_after_elbows(length: float, elbows: int) -> float:
-    """Length in m left of an allowed one after 15 ft for each elbow; never negative, inf stays inf.
-
-    ValueError for negative input. Source: IRC Table M1504.2 note c (M1506.2 in 2015).
-    """
-    if not length >= 0.0:
-        raise ValueError(f"length must not be negative, got {length:g}")
-    require_not_negative(elbows=elbows)
-    return max(0.0, length - elbows * ELBOW_DEDUCTION)
-
-
-def table_diameter(area: float, perimeter: float) -> float:
-    """Diameter in m with which a duct that is not round enters the table: 4 x area / perimeter.
-
-    `area` m2, `perimeter` m. ValueError for impossible input. Source: IRC Table M1504.2 note c.
-    """
-    require_positive(area=area, perimeter=perimeter)
-    return 4.0 * area / perimeter

@@ -149,32 +149,6 @@ class FanCurve:
         return min(max(bisect_right(self.flows, flow) - 1, 0), len(self.flows) - 2)
 
 
-def airflow_at_ratings(pressure: float, ratings: Sequence[tuple[float, float]]) -> float:
-    """Airflow in m3/s that ratings (airflow m3/s, pressure Pa) vouch for at `pressure` Pa.
-
-    A few ratings are not a curve: between two the line is taken, below the lowest rated pressure the airflow
-    there (the real one is a little more), above the highest OutOfRange. ValueError when the airflow rises
-    with the pressure. Source: certified ventilators are rated at 25 and 62 Pa (0.1 and 0.25 in. w.g.).
-    """
-    require_finite(pressure=pressure)
-    if not ratings:
-        raise ValueError("no rating given")
-    for flow, rated in ratings:
-        require_positive(rated_airflow=flow)
-        require_finite(rated_pressure=rated)
-    ordered = sorted((rated, flow) for flow, rated in ratings)
-    if pressure <= ordered[0][0]:
-        return ordered[0][1]
-    for (low, at_low), (high, at_high) in pairwise(ordered):
-        if high <= low or at_high > at_low:
-            raise ValueError("the airflow of a fan must not rise with the pressure")
-        if pressure <= high:
-            return at_low + (at_high - at_low) * (pressure - low) / (high - low)
-    raise OutOfRange(
-        _METHOD, f"pressure {pressure:.4g} Pa is above the highest rating {ordered[-1][0]:.4g} Pa"
-    )
-
-
 def scaled_power(power: float, speed_ratio: float = 1.0, density_ratio: float = 1.0) -> float:
     """Power in W at another speed and density: ~ N**3 and ~ density."""
     require_positive(power=power, speed_ratio=speed_ratio, density_ratio=density_ratio)

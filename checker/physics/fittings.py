@@ -1,4 +1,4 @@
-"""Local losses of fittings: loss coefficients, and their exchange with equivalent length.
+"""Local losses of fittings: loss coefficients by kind and shape.
 
 A coefficient C belongs to one cross-section: loss = C * density * velocity**2 / 2 with the velocity there,
 and which section is stated beside each value. Coefficients without a book beside them are from memory of the
@@ -8,26 +8,21 @@ handbook's fitting database and the sheet-metal trade's tables; margin about 20 
 from __future__ import annotations
 
 from itertools import pairwise
-from typing import NamedTuple
 
-from checker.physics.air import STANDARD_DENSITY, STANDARD_VISCOSITY
-from checker.physics.arguments import require_finite, require_not_negative, require_positive
-from checker.physics.friction import (
-    friction_factor,
-    reynolds_number,
-    round_area,
-    velocity,
-    velocity_pressure,
-)
+from checker.physics.air import STANDARD_DENSITY
+from checker.physics.arguments import require_finite, require_positive
+from checker.physics.friction import velocity, velocity_pressure
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 _MEMORY = "from memory"
+_SHEET_METAL = "HVAC Systems - Duct Design (SMACNA), Table 14-10"
 _PRINCIPLES = "Principles of HVAC, 9th edition, fitting table supplement"
 _HANDBOOK_ELBOW = "ASHRAE duct fitting database, fitting CD3-10"
 LOWEST_COEFFICIENT = -0.5
 
 
-class LossCoefficient(NamedTuple):
+class LossCoefficient(Record):
     """A loss coefficient, the section whose velocity it refers to, and its source."""
 
     value: float
@@ -52,32 +47,64 @@ COEFFICIENTS: dict[str, LossCoefficient] = {
 }
 """Coefficients by kind; where recollection gives a range, its unfavourable end."""
 
-_SMOOTH_ELBOW = ((0.75, 0.33), (1.0, 0.22), (1.5, 0.15), (2.0, 0.13))
-_GORED_ELBOW = ((1.0, 0.33), (1.5, 0.24))
+_SMOOTH_ELBOW = ((0.5, 0.71), (0.75, 0.33), (1.0, 0.22), (1.5, 0.15), (2.0, 0.13), (2.5, 0.12))
+_GORED_ELBOWS = {
+    3: ((0.5, 0.98), (0.75, 0.54), (1.0, 0.42), (1.5, 0.34), (2.0, 0.33)),
+    4: ((0.75, 0.50), (1.0, 0.37), (1.5, 0.27), (2.0, 0.24)),
+    5: ((0.75, 0.46), (1.0, 0.33), (1.5, 0.24), (2.0, 0.19)),
+}
+_ASPECTS = (0.25, 0.5, 0.75, 1.0, 1.5, 2.0, 3.0, 4.0, 5.0, 6.0, 8.0)
+_RECTANGULAR_ELBOW = {
+    0.5: (1.53, 1.38, 1.29, 1.18, 1.06, 1.00, 1.00, 1.06, 1.12, 1.16, 1.18),
+    0.75: (0.57, 0.52, 0.48, 0.44, 0.40, 0.39, 0.39, 0.40, 0.42, 0.43, 0.44),
+    1.0: (0.27, 0.25, 0.23, 0.21, 0.19, 0.18, 0.18, 0.19, 0.20, 0.21, 0.21),
+    1.5: (0.22, 0.20, 0.19, 0.17, 0.15, 0.14, 0.14, 0.15, 0.16, 0.17, 0.17),
+    2.0: (0.20, 0.18, 0.16, 0.15, 0.14, 0.13, 0.13, 0.14, 0.14, 0.15, 0.15),
+}
+_ANGLES = (
+    (0.0, 0.0), (20.0, 0.31), (30.0, 0.45), (45.0, 0.60), (60.0, 0.78), (75.0, 0.90), (90.0, 1.00), (110.0, 1.13),
+    (130.0, 1.20), (150.0, 1.28), (180.0, 1.40),
+)  # fmt: skip
 
 
 def smooth_elbow_coefficient(radius_ratio: float) -> LossCoefficient:
-    """C of a round smooth 90 degree elbow from centreline radius over diameter, valid 0.75 to 2.0.
+    """C of a round smooth (die-stamped) 90 degree elbow from centreline radius over diameter, valid 0.5 to 2.5.
 
-    OutOfRange beyond. Source: from memory of the handbook's fitting database.
+    OutOfRange beyond. Source: HVAC Systems - Duct Design (SMACNA), Table 14-10 A.
     """
-    return LossCoefficient(_interpolate("smooth elbow", radius_ratio, _SMOOTH_ELBOW), "duct", _MEMORY)
+    return LossCoefficient(_interpolate("smooth elbow", radius_ratio, _SMOOTH_ELBOW), "duct", _SHEET_METAL)
 
 
-def gored_elbow_coefficient(radius_ratio: float) -> LossCoefficient:
-    """C of a round 5-piece 90 degree elbow from centreline radius over diameter, valid 1.0 to 1.5.
+def gored_elbow_coefficient(radius_ratio: float, gores: int = 5) -> LossCoefficient:
+    """C of a round 90 degree elbow of 3 to 5 pieces from centreline radius over diameter, valid 0.75 to 2.0.
 
-    OutOfRange beyond. Source: from memory of the handbook's fitting database.
+    OutOfRange beyond (three pieces: below 0.5). Source: HVAC Systems - Duct Design (SMACNA), Table 14-10 B.
     """
-    return LossCoefficient(_interpolate("gored elbow", radius_ratio, _GORED_ELBOW), "duct", _MEMORY)
+    if gores not in _GORED_ELBOWS:
+        raise OutOfRange("gored elbow", f"{gores} pieces are not 3 to 5")
+    return LossCoefficient(_interpolate("gored elbow", radius_ratio, _GORED_ELBOWS[gores]), "duct", _SHEET_METAL)
+
+
+def rectangular_elbow_coefficient(radius_ratio: float, aspect: float) -> LossCoefficient:
+    """C of a rectangular smooth radius 90 degree elbow without vanes.
+
+    `radius_ratio` centreline radius over the side in the plane of the bend, valid 0.5 to 2.0; `aspect` the other side
+    over that one, 0.25 to 8. OutOfRange beyond. Holds for Reynolds numbers of 2e5 and more; up to 1.8 times at 2e4.
+    Source: HVAC Systems - Duct Design (SMACNA), Table 14-10 F.
+    """
+    rows = tuple(
+        (ratio, _interpolate("rectangular elbow", aspect, tuple(zip(_ASPECTS, row, strict=True))))
+        for ratio, row in _RECTANGULAR_ELBOW.items()
+    )
+    return LossCoefficient(_interpolate("rectangular elbow", radius_ratio, rows), "duct", _SHEET_METAL)
 
 
 def elbow_angle_factor(angle: float) -> float:
-    """Factor on the 90 degree coefficient for another angle in degrees: 0.6 at 45, 1 at 90, linear between.
+    """Factor on the 90 degree coefficient for another angle in degrees, 0 to 180.
 
-    OutOfRange outside 45 to 90. Source: from memory of the handbook's fitting database.
+    OutOfRange beyond. Source: HVAC Systems - Duct Design (SMACNA), Table 14-10, note 1.
     """
-    return _interpolate("elbow angle", angle, ((45.0, 0.6), (90.0, 1.0)))
+    return _interpolate("elbow angle", angle, _ANGLES)
 
 
 def expansion_coefficient(upstream_area: float, downstream_area: float) -> LossCoefficient:
@@ -132,43 +159,6 @@ def fitting_loss(coefficient: float, airflow: float, area: float, density: float
     speed = velocity(airflow, area)
     loss = coefficient * velocity_pressure(speed, density)
     return loss if airflow >= 0.0 else -loss
-
-
-def coefficient_of_length(
-    equivalent_length: float,
-    airflow: float,
-    diameter: float,
-    roughness: float,
-    density: float = STANDARD_DENSITY,
-    viscosity: float = STANDARD_VISCOSITY,
-) -> float:
-    """Loss coefficient with the loss of this many m of straight round duct at this airflow; C = f * L / D.
-
-    `airflow` m3/s, `diameter` and `roughness` m. Valid at that airflow only.
-    Source: ASHRAE Handbook - Fundamentals 2021, chapter 21 "Duct Design".
-    """
-    require_not_negative(equivalent_length=equivalent_length)
-    factor = _factor(airflow, diameter, roughness, density, viscosity)
-    return factor * equivalent_length / diameter
-
-
-def length_of_coefficient(
-    coefficient: float,
-    airflow: float,
-    diameter: float,
-    roughness: float,
-    density: float = STANDARD_DENSITY,
-    viscosity: float = STANDARD_VISCOSITY,
-) -> float:
-    """Equivalent length in m of straight round duct, C * D / f; the inverse of `coefficient_of_length`."""
-    require_not_negative(coefficient=coefficient)
-    return coefficient * diameter / _factor(airflow, diameter, roughness, density, viscosity)
-
-
-def _factor(airflow: float, diameter: float, roughness: float, density: float, viscosity: float) -> float:
-    speed = velocity(airflow, round_area(diameter))
-    require_positive(airflow=abs(speed))
-    return friction_factor(reynolds_number(speed, diameter, density, viscosity), roughness / diameter)
 
 
 def _interpolate(method: str, value: float, table: tuple[tuple[float, float], ...]) -> float:

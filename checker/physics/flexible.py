@@ -6,14 +6,13 @@ fraction: 1 minus the installed length over the fully stretched length. Margin o
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-from math import exp, log
-from typing import NamedTuple
+from math import exp
 
 from checker.physics.air import STANDARD_DENSITY, STANDARD_VISCOSITY
 from checker.physics.arguments import require_not_negative, require_positive
 from checker.physics.friction import friction_per_metre
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 STRETCHED_ROUGHNESS = 0.9e-3
 """Roughness in m of fully stretched non-metallic flexible duct, same chapter, Table 1."""
@@ -32,29 +31,12 @@ ALLOWED_SAG = 0.042
 _SLACK = 1e-9
 
 
-class FrictionBounds(NamedTuple):
+class FrictionBounds(Record):
     """Friction in Pa/m at best and at careless installation; `extrapolated` when a factor left its range."""
 
     lower: float
     upper: float
     extrapolated: bool
-
-
-class PowerFit(NamedTuple):
-    """A loss curve coefficient * airflow ** exponent, in the units of the points that were fitted."""
-
-    coefficient: float
-    exponent: float
-
-
-def compression_ratio(installed_length: float, stretched_length: float) -> float:
-    """Compression from installed and fully stretched length in m; ValueError when installed is the longer."""
-    require_positive(installed_length=installed_length, stretched_length=stretched_length)
-    if installed_length > stretched_length:
-        raise ValueError(
-            f"installed length {installed_length:g} m exceeds the stretched length {stretched_length:g} m"
-        )
-    return 1.0 - installed_length / stretched_length
 
 
 def with_sag(compression: float, sag: float) -> float:
@@ -115,31 +97,6 @@ def flexible_friction_bounds(
         return FrictionBounds(lower, stretched * LARGE_DUCT_FACTOR, True)
     factor = _compression_equation(diameter, CARELESS_COMPRESSION)
     return FrictionBounds(lower, stretched * factor, diameter < SMALLEST_DIAMETER - _SLACK)
-
-
-def fit_loss_curve(points: Sequence[tuple[float, float]]) -> PowerFit:
-    """Least-squares power law through a maker's loss points (airflow, loss), each in any one unit.
-
-    ValueError for fewer than two points, equal airflows or non-positive numbers; OutOfRange when the exponent
-    is not between 1.5 and 2.2, which no duct has. Source: common practice.
-    """
-    if len(points) < 2:
-        raise ValueError("a loss curve needs two points or more")
-    for airflow, loss in points:
-        require_positive(airflow=airflow, loss=loss)
-    flows = [log(airflow) for airflow, _ in points]
-    losses = [log(loss) for _, loss in points]
-    mean_flow, mean_loss = sum(flows) / len(flows), sum(losses) / len(losses)
-    spread = sum((flow - mean_flow) ** 2 for flow in flows)
-    if spread < 1e-12:
-        raise ValueError("a loss curve needs two different airflows")
-    exponent = (
-        sum((flow - mean_flow) * (loss - mean_loss) for flow, loss in zip(flows, losses, strict=True))
-        / spread
-    )
-    if not 1.5 <= exponent <= 2.2:
-        raise OutOfRange("duct loss curve", f"exponent {exponent:.2f} is outside 1.5 to 2.2")
-    return PowerFit(exp(mean_loss - exponent * mean_flow), exponent)
 
 
 def _compression_equation(diameter: float, compression: float) -> float:

@@ -6,11 +6,11 @@ Units: m, m3/s, m/s, Pa/m; roughness in m.
 from __future__ import annotations
 
 from math import log10, pi
-from typing import NamedTuple
 
 from checker.physics.air import STANDARD_DENSITY, STANDARD_VISCOSITY
 from checker.physics.arguments import require_finite, require_not_negative, require_positive
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 LAMINAR_LIMIT = 2000.0
 TURBULENT_LIMIT = 4000.0
@@ -23,7 +23,7 @@ _TWO_OVER_LN_10 = 0.8685889638065036
 _HANDBOOK = 'ASHRAE Handbook - Fundamentals 2021, chapter 21 "Duct Design", Table 1'
 
 
-class Roughness(NamedTuple):
+class Roughness(Record):
     """Absolute roughness in m of a duct material and where the figure comes from."""
 
     value: float
@@ -97,9 +97,9 @@ def friction_factor_and_slope(reynolds: float, relative_roughness: float) -> tup
     if reynolds <= LAMINAR_LIMIT:
         return 64.0 / reynolds, -1.0
     if reynolds >= TURBULENT_LIMIT:
-        return _colebrook(reynolds, relative_roughness)
+        return colebrook(reynolds, relative_roughness)
     laminar = 64.0 / LAMINAR_LIMIT
-    turbulent, _ = _colebrook(TURBULENT_LIMIT, relative_roughness)
+    turbulent, _ = colebrook(TURBULENT_LIMIT, relative_roughness)
     rise = (turbulent - laminar) / (TURBULENT_LIMIT - LAMINAR_LIMIT)
     factor = laminar + rise * (reynolds - LAMINAR_LIMIT)
     return factor, rise * reynolds / factor
@@ -173,7 +173,8 @@ def oval_area(major: float, minor: float) -> float:
     return pi * short_axis * short_axis / 4.0 + short_axis * (long_axis - short_axis)
 
 
-def _colebrook(reynolds: float, relative_roughness: float) -> tuple[float, float]:
+def colebrook(reynolds: float, relative_roughness: float) -> tuple[float, float]:
+    """`friction_factor_and_slope` of turbulent flow, for a caller that has checked both numbers itself."""
     rough_part = relative_roughness / 3.7
     smooth_part = 2.51 / reynolds
     # The explicit start is within 3 %, so Newton on x = 1/sqrt(factor) settles in two or three steps.

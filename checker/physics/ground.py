@@ -35,24 +35,24 @@ _EDGE_FACTORS: dict[str, tuple[tuple[float, float], ...]] = {
     "horizontal 4 ft": ((0.0, 0.73), (5.0, 0.67), (10.0, 0.64), (15.0, 0.63)),
     "full": ((0.0, 0.73), (10.0, 0.36), (15.0, 0.31), (20.0, 0.26), (30.0, 0.21)),
 }
-_HEATED_BARE = 0.84
+_HEATED_FACTORS = ((0.0, 0.84), (5.0, 0.74), (10.0, 0.55), (15.0, 0.44), (20.0, 0.39), (30.0, 0.32))
 
 
 def edge_factor(insulated: str, insulation: float, heated: bool = False) -> float:
     """Heat loss of a slab on grade for each m of its edge and kelvin, W/(m K).
 
     `insulated` is `none` or a key of the table, `insulation` m2 K/W, linear between the rows and held beyond
-    the last. A heated slab is known here without insulation only (OutOfRange otherwise).
+    the last. A slab with heating pipes is known here without insulation or with it under the whole of it and at
+    the edge (`full`); OutOfRange otherwise.
     Source: Washington State Energy Code, WAC 51-11C-61061, Table A106.1.
     """
     require_not_negative(insulation=insulation)
-    if heated:
-        if insulation > 0.0 and insulated != "none":
-            raise OutOfRange("slab edge factor", "no figure is held for an insulated heated slab")
-        return _HEATED_BARE * F_UNIT
-    if insulated == "none":
-        return 0.73 * F_UNIT
-    rows = _EDGE_FACTORS[insulated]
+    bare = insulated == "none" or insulation == 0.0
+    if heated and not bare and insulated != "full":
+        raise OutOfRange("slab edge factor", "no figure is held for a heated slab that is insulated at its edge only")
+    if bare:
+        return (_HEATED_FACTORS[0][1] if heated else 0.73) * F_UNIT
+    rows = _HEATED_FACTORS if heated else _EDGE_FACTORS[insulated]
     wanted = insulation / R_UNIT
     for (low, at_low), (high, at_high) in pairwise(rows):
         if wanted <= high:

@@ -5,10 +5,11 @@ Units: K, W, J. "Load" is the heat that the house or room loses.
 
 from collections.abc import Sequence
 from itertools import pairwise
-from typing import NamedTuple
+from typing import Annotated
 
 from checker.physics.arguments import require_fraction, require_not_negative, require_positive
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 HIGHEST_FOLLOWED = 291.4833333333333
 """65 F: above it the capacity is held."""
@@ -16,31 +17,24 @@ FURTHEST_BELOW = 5.0 / 1.8
 """K; how far below its coldest point a table is carried on."""
 DEGRADATION = 0.25
 """Loss by cycling at a part-load ratio near zero, AHRI 210/240 default."""
-REGION_IV = (
-    (289.8166666666667, 0.132), (287.0388888888889, 0.111), (284.2611111111111, 0.103), (281.4833333333333, 0.093),
-    (278.7055555555556, 0.100), (275.9277777777778, 0.109), (273.15, 0.126), (270.3722222222222, 0.087),
-    (267.5944444444444, 0.055), (264.8166666666667, 0.036), (262.0388888888889, 0.026), (259.2611111111111, 0.013),
-    (256.4833333333333, 0.006), (253.7055555555556, 0.002), (250.9277777777778, 0.001),
-)  # fmt: skip
-"""(K, share of heating hours) from 62 F down in steps of 5 F: climate region IV of AHRI 210/240."""
 _METHOD = "heat-pump capacity"
 
 
-class PerformancePoint(NamedTuple):
+class PerformancePoint(Record):
     """Greatest capacity in W at an outdoor temperature in K, with its electric power and least capacity in W."""
 
-    temperature: float
-    capacity: float
-    power: float = 0.0
+    temperature: Annotated[float, "temperature"]
+    capacity: Annotated[float, "heat_rate"]
+    power: Annotated[float, "power"] = 0.0
     least: float | None = None
 
 
-class LoadLine(NamedTuple):
+class LoadLine(Record):
     """A load that falls in a straight line from `load` W at `design` K to nothing at `zero` K."""
 
-    load: float
-    design: float
-    zero: float
+    load: Annotated[float, "heat_rate"]
+    design: Annotated[float, "temperature"]
+    zero: Annotated[float, "temperature"]
 
     @property
     def conductance(self) -> float:
@@ -52,7 +46,7 @@ class LoadLine(NamedTuple):
         return max(0.0, self.conductance * (self.zero - temperature))
 
 
-class SeasonalEnergy(NamedTuple):
+class SeasonalEnergy(Record):
     """Heat wanted, electricity of the compressor, and heat of the backup, all in J (or per hour of the bins)."""
 
     heat: float
@@ -63,6 +57,13 @@ class SeasonalEnergy(NamedTuple):
     def performance(self) -> float:
         """Heat per electricity where the backup is electric resistance."""
         return self.heat / (self.compressor + self.backup)
+
+    def worksheet_lines(self, _system: str) -> list[str]:
+        """Both as parts of the heat, whatever the time of the bins counts."""
+        if self.heat <= 0.0:
+            return ["no heat is wanted"]
+        compressor, backup = self.compressor / self.heat, self.backup / self.heat
+        return [f"electricity of the compressor {compressor:.1%} of the heat, heat of the backup {backup:.1%} of it"]
 
 
 def value_at(points: Sequence[tuple[float, float]], temperature: float) -> float:
@@ -120,11 +121,13 @@ def balance_points(points: Sequence[PerformancePoint], line: LoadLine) -> tuple[
 
     In a segment of slope s through (t_k, c_k): t = (UA t_0 - c_k + s t_k) / (s + UA), kept if it lies in it.
     The table is carried on 5 F below its coldest point and up to the temperature of no load (at most 65 F).
-    ValueError with fewer than two points. Source: arithmetic on the load line.
+    ValueError with fewer than two points, or two at one temperature. Source: arithmetic on the load line.
     """
     table = sorted(points)
     if len(table) < 2:
         raise ValueError("a balance point needs two performance points")
+    if any(one.temperature == other.temperature for one, other in pairwise(table)):
+        raise ValueError("two performance points at one outdoor temperature")
     ends = [each.temperature for each in table]
     ends[0] -= FURTHEST_BELOW
     ends[-1] = max(ends[-1], min(line.zero, HIGHEST_FOLLOWED))

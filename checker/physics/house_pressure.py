@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from math import copysign
-from typing import NamedTuple
 
 from checker.physics.air import STANDARD_DENSITY, STANDARD_PRESSURE, STANDARD_VISCOSITY
 from checker.physics.arguments import require_finite, require_positive
@@ -21,6 +20,7 @@ from checker.physics.infiltration import (
 from checker.physics.makeup_opening import ORIFICE_COEFFICIENT, SMOOTH_ROUGHNESS, duct_flow, opening_flow
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 HIGHEST_PRESSURE = 50.0
 """Pa; beyond the test pressure neither the power law nor a rated fan flow can be trusted."""
@@ -33,7 +33,7 @@ _SEARCH_LIMIT = 1000.0  # Pa
 _TOLERANCE = 1e-7  # Pa
 
 
-class Path(NamedTuple):
+class Path(Record):
     """A way for outdoor air: `flow` gives m3/s at a pressure difference >= 0, `height` m above the level the
     house pressure is stated at, `one_way` a damper that only lets air in."""
 
@@ -144,20 +144,6 @@ def path_inflows(
     require_finite(pressure=pressure)
     gradient = _stack_gradient(indoor_temperature, outdoor_temperature)
     return tuple(_inflow(path, pressure, gradient) for path in paths)
-
-
-def makeup_flow_to_hold(
-    net_exhaust: float, leakage_flow: float, limit: float, exponent: float = LEAKAGE_EXPONENT
-) -> float:
-    """Make-up flow in m3/s that keeps the house within `limit` Pa below outdoors: net - Q50 (limit / 50)^n.
-
-    `limit` is a positive number; 0 when leakage alone is enough. ValueError for impossible input, OutOfRange
-    for a limit beyond 50 Pa. Source: as `closed_form_pressure`.
-    """
-    require_finite(net_exhaust=net_exhaust)
-    require_positive(leakage_flow=leakage_flow, limit=limit)
-    _require_within_range(limit)
-    return max(0.0, net_exhaust - flow_at_pressure(leakage_flow, limit, exponent))
 
 
 def stack_pressure(

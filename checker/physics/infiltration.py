@@ -50,20 +50,6 @@ def flow_at_pressure(leakage_flow: float, pressure: float, exponent: float = LEA
     return leakage_flow * float((pressure / TEST_PRESSURE) ** exponent)
 
 
-def flow_at_test_pressure(
-    measured_flow: float, measured_pressure: float, exponent: float = LEAKAGE_EXPONENT
-) -> float:
-    """Flow in m3/s at 50 Pa from one measured at another pressure in Pa, by the same power law.
-
-    ValueError for impossible input; OutOfRange for an exponent outside 0.5 to 1.
-    Source: ASHRAE Handbook - Fundamentals 2021, chapter 16.
-    """
-    require_not_negative(measured_flow=measured_flow)
-    require_positive(measured_pressure=measured_pressure)
-    require_flow_exponent(exponent)
-    return measured_flow * float((TEST_PRESSURE / measured_pressure) ** exponent)
-
-
 def flow_from_air_changes(air_changes: float, volume: float) -> float:
     """Flow in m3/s from air changes per hour and a volume in m3. ValueError for impossible input."""
     require_not_negative(air_changes=air_changes)

@@ -18,6 +18,8 @@ from checker.physics.friction import (
     HIGHEST_RELATIVE_ROUGHNESS,
     HIGHEST_REYNOLDS,
     LAMINAR_LIMIT,
+    TURBULENT_LIMIT,
+    colebrook,
     friction_factor_and_slope,
 )
 from checker.physics.validity import OutOfRange
@@ -60,9 +62,8 @@ class Duct:
         reynolds = size * self._reynolds
         if reynolds <= LAMINAR_LIMIT:
             return self._laminar * flow, self._laminar
-        factor, steepness = friction_factor_and_slope(
-            min(reynolds, HIGHEST_REYNOLDS), self._relative_roughness
-        )
+        turbulent = colebrook if reynolds >= TURBULENT_LIMIT else friction_factor_and_slope
+        factor, steepness = turbulent(min(reynolds, HIGHEST_REYNOLDS), self._relative_roughness)
         per_flow = self._friction * factor * size
         return per_flow * flow, per_flow * (2.0 + steepness)
 

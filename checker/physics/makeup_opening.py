@@ -6,11 +6,10 @@ Units: m, m2, m3/s, Pa, kg/m3, Pa s, K, W.
 from __future__ import annotations
 
 from collections.abc import Sequence
-from math import inf, pi, sqrt
-from typing import NamedTuple
+from math import pi, sqrt
 
 from checker.physics.air import SPECIFIC_HEAT_DRY_AIR, STANDARD_DENSITY, STANDARD_VISCOSITY
-from checker.physics.arguments import require_finite, require_not_negative, require_positive
+from checker.physics.arguments import require_not_negative, require_positive
 from checker.physics.friction import friction_per_metre
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import OutOfRange
@@ -26,16 +25,6 @@ STOCK_DIAMETERS = tuple(inches * 0.0254 for inches in (3, 4, 5, 6, 7, 8, 9, 10, 
 
 ELBOW_LOSS_COEFFICIENT = 0.22
 """90-degree smooth elbow, centre-line radius equal to the diameter (ASHRAE duct fittings, from memory)."""
-
-OUTLET_LOSS_COEFFICIENT = 1.0
-"""A duct that ends open in a room loses its velocity pressure (fluid mechanics)."""
-
-
-class FlowLimit(NamedTuple):
-    """One row of a code's opening table: the duct diameter in m and the largest flow in m3/s it may serve."""
-
-    diameter: float
-    largest_flow: float
 
 
 def opening_flow(
@@ -80,21 +69,6 @@ def gross_area(free_area: float, free_fraction: float) -> float:
     if free_fraction > 1.0:
         raise ValueError(f"free fraction must not exceed 1, got {free_fraction:g}")
     return free_area / free_fraction
-
-
-def intake_loss_coefficient(
-    hood: float,
-    elbows: int = 0,
-    elbow: float = ELBOW_LOSS_COEFFICIENT,
-    outlet: float = OUTLET_LOSS_COEFFICIENT,
-) -> float:
-    """Sum of the loss coefficients, -, of an intake duct: hood, 90-degree elbows, open end in the room.
-
-    ValueError for a negative figure. The hood's figure is its maker's; no default is offered.
-    Source: ASHRAE Handbook - Fundamentals 2021, chapter 21 (sum of local losses).
-    """
-    require_not_negative(hood=hood, elbows=elbows, elbow=elbow, outlet=outlet)
-    return hood + elbows * elbow + outlet
 
 
 def duct_pressure_drop(
@@ -192,21 +166,6 @@ def stock_diameter(
     if len(large_enough) <= steps:
         raise OutOfRange("stock duct size", f"no stock size for a diameter of {diameter:.3f} m")
     return large_enough[steps]
-
-
-def diameter_from_table(flow: float, rows: Sequence[FlowLimit]) -> float:
-    """Diameter in m of the first row whose largest flow is not below `flow` m3/s; 0 when no flow is needed.
-
-    OutOfRange above the last row (the table then asks for powered make-up air); ValueError for a flow that is
-    not a number. Source of the form: Minnesota Mechanical Code, Table 501.4.2.
-    """
-    require_finite(flow=flow)
-    if flow <= 0.0:
-        return 0.0
-    fitting = min((row for row in rows if flow <= row.largest_flow), default=FlowLimit(inf, inf))
-    if fitting.diameter == inf:
-        raise OutOfRange("make-up air table", "the flow is above the last row: powered make-up air")
-    return fitting.diameter
 
 
 def flow_beyond_leakage(exhaust: float, leakage_per_area: float, floor_area: float) -> float:

@@ -7,7 +7,6 @@ Source: ASHRAE Handbook - Fundamentals 2021, chapter 1 "Psychrometrics" (adiabat
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
 from checker.physics.air import specific_heat, specific_volume
 from checker.physics.arguments import require_not_negative, require_positive
@@ -19,9 +18,10 @@ from checker.physics.psychrometrics import (
     temperature_from_enthalpy,
 )
 from checker.physics.scalar_root import bracketed_root
+from checker.record import Record
 
 
-class Stream(NamedTuple):
+class Stream(Record):
     """A stream of moist air: dry-air mass flow in kg/s, dry bulb in K, humidity ratio in kg/kg."""
 
     dry_air: float
@@ -29,7 +29,7 @@ class Stream(NamedTuple):
     humidity_ratio: float
 
 
-class Mixture(NamedTuple):
+class Mixture(Record):
     """The mixed stream, its enthalpy in J per kg dry air and the fog that drops out in kg/s (often zero)."""
 
     dry_air: float

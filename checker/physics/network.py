@@ -7,12 +7,12 @@ are those of least energy content, a convex problem as long as every loss rises 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
 from checker.physics.losses import Fan
 from checker.physics.network_equations import LEAST_SLOPE, NetworkEquations
 from checker.physics.network_graph import START_FLOW, Edge, Node
 from checker.physics.validity import NoSolution, OutOfRange
+from checker.record import Record
 
 __all__ = ["Edge", "Node", "Solution", "solve_network"]
 
@@ -23,7 +23,7 @@ MOST_PASSES = 200
 _METHOD = "air network"
 
 
-class Solution(NamedTuple):
+class Solution(Record):
     """Pressure by node and flow by edge (negative: against its direction), and how they were reached.
 
     `extrapolated` names the fans that run beyond their last printed point.

@@ -5,17 +5,17 @@ Liquid properties: the table beside this module, from a reference equation of st
 """
 
 from math import pi
-from typing import NamedTuple
 
 from checker.physics.arguments import require_finite, require_positive
 from checker.physics.refrigerant_table import COLDEST, SATURATED_LIQUID, STEP, VAPOUR_ENTHALPY
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 GRAVITY = 9.80665
 _METHOD = "refrigerant lines"
 
 
-class Liquid(NamedTuple):
+class Liquid(Record):
     """Saturated liquid: density kg/m3, slope of its pressure Pa/K, enthalpy J/kg."""
 
     density: float

@@ -5,10 +5,9 @@ Units: m3/s, m2, m/s, m.
 
 from __future__ import annotations
 
-from typing import NamedTuple
-
 from checker.physics.arguments import require_not_negative, require_positive
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 FREE_SHARE = 0.75
 """Free area over face area of a grille or register of unknown make, common practice."""
@@ -41,7 +40,7 @@ _LOWEST_SUPPLY = 250
 _LOWEST_RETURN = 300
 
 
-class NoiseBand(NamedTuple):
+class NoiseBand(Record):
     """Noise criterion (NC) between `low` and `high`."""
 
     low: int

@@ -33,13 +33,6 @@ def temperature_rise(output: float, airflow: float, elevation: float = 0.0) -> f
     return output / (sensible_heat_factor(STANDARD_PRESSURE * pressure_ratio(elevation)) * airflow)
 
 
-def airflow_for_rise(output: float, rise: float, elevation: float = 0.0) -> float:
-    """Airflow in m3/s at which `output` W warms the air by `rise` K; inverse of `temperature_rise`."""
-    require_not_negative(output=output)
-    require_positive(rise=rise)
-    return output / (sensible_heat_factor(STANDARD_PRESSURE * pressure_ratio(elevation)) * rise)
-
-
 def airflow_per_capacity(airflow: float, capacity: float, elevation: float = 0.0) -> float:
     """Airflow in standard air for each watt of cooling, m3/J: 400 cfm per ton is 5.37e-5.
 

@@ -7,10 +7,10 @@ shares 0 to 1. Valid from 20 to 60 degrees north.
 from __future__ import annotations
 
 from bisect import bisect_right
-from typing import NamedTuple
 
 from checker.physics.arguments import require_fraction, require_not_negative, require_positive
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 METHOD = "residential load factor method"
 LEAST_LATITUDE, MOST_LATITUDE = 20.0, 60.0
@@ -59,7 +59,7 @@ _INTERIOR_ATTENUATION = {
 }  # Table 14
 
 
-class Irradiance(NamedTuple):
+class Irradiance(Record):
     """Peak irradiance on a surface, W/m2: in all, and its diffuse part."""
 
     total: float

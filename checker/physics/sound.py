@@ -6,7 +6,7 @@ Units: dB, phon, sone, m.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from math import exp2, log2, log10
+from math import exp2, log2, log10, pi
 
 from checker.physics.arguments import require_finite, require_positive
 from checker.physics.validity import OutOfRange
@@ -37,6 +37,16 @@ def level_at_distance(level: float, distance: float, other_distance: float) -> f
     require_finite(level=level)
     require_positive(distance=distance, other_distance=other_distance)
     return level - 20.0 * log10(other_distance / distance)
+
+
+def level_from_power(power_level: float, distance: float) -> float:
+    """Sound pressure level in dB at a distance in m from a source on the ground of a sound power level in dB.
+
+    Lw - 10 log10(2 pi r^2), 8 dB less at 1 m: a half sphere in the open. Source: ISO 3744 (reference surface).
+    """
+    require_finite(power_level=power_level)
+    require_positive(distance=distance)
+    return power_level - 10.0 * log10(2.0 * pi * distance**2)
 
 
 def loudness_level(sones: float) -> float:

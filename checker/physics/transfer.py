@@ -1,4 +1,4 @@
-"""Air paths between a closed room and the rest of the house: pressure, free area, undercut, jumper duct.
+"""Air paths between a closed room and the rest of the house: pressure, free area and undercut.
 
 Units: Pa, m3/s, m, m2, kg/m3.
 """
@@ -7,10 +7,7 @@ from __future__ import annotations
 
 from math import sqrt
 
-from checker.physics.air import STANDARD_DENSITY, STANDARD_VISCOSITY
 from checker.physics.arguments import require_not_negative, require_positive
-from checker.physics.makeup_opening import duct_pressure_drop
-from checker.physics.scalar_root import bracketed_root
 
 TRANSFER_COEFFICIENT = 1.07 * (0.3048**3 / 60.0) / 0.0254**2
 """m3/s for each m2 of free area and root of a pascal; the trade's 1.07 cfm per square inch (a discharge
@@ -60,59 +57,3 @@ def undercut_area(door_width: float, undercut: float, carpet: float = 0.0) -> fl
 def undercut_flow(door_width: float, undercut: float, pressure: float, carpet: float = 0.0) -> float:
     """Flow in m3/s under a door at a pressure in Pa. Arguments and errors as `undercut_area`."""
     return transfer_flow(undercut_area(door_width, undercut, carpet), pressure)
-
-
-def undercut_for_flow(door_width: float, flow: float, pressure: float, carpet: float = 0.0) -> float:
-    """Undercut in m, carpet included, that passes `flow` m3/s at a pressure in Pa.
-
-    ValueError for impossible input. Source: as `transfer_flow`.
-    """
-    require_positive(door_width=door_width)
-    require_not_negative(carpet=carpet)
-    return transfer_area(flow, pressure) / door_width + carpet
-
-
-def jumper_duct_pressure(
-    flow: float,
-    grille_area: float,
-    diameter: float,
-    length: float,
-    roughness: float,
-    bend_loss_coefficient: float,
-    density: float = STANDARD_DENSITY,
-    viscosity: float = STANDARD_VISCOSITY,
-) -> float:
-    """Pressure in Pa lost by `flow` m3/s through a grille, a duct with its bends, and a second like grille.
-
-    `grille_area` free area of one grille m2; `diameter`, `length`, `roughness` m; `bend_loss_coefficient` the
-    sum of the bends. ValueError for impossible input, OutOfRange from the friction equation.
-    Source: losses in series, ASHRAE Handbook - Fundamentals 2021, chapter 21; grilles as `transfer_flow`.
-    """
-    duct = duct_pressure_drop(flow, diameter, length, bend_loss_coefficient, roughness, density, viscosity)
-    return 2.0 * closed_door_pressure(flow, grille_area) + duct
-
-
-def jumper_duct_flow(
-    pressure: float,
-    grille_area: float,
-    diameter: float,
-    length: float,
-    roughness: float,
-    bend_loss_coefficient: float,
-    density: float = STANDARD_DENSITY,
-    viscosity: float = STANDARD_VISCOSITY,
-) -> float:
-    """Flow in m3/s a jumper duct passes at a pressure in Pa; inverse of `jumper_duct_pressure`."""
-    require_not_negative(pressure=pressure)
-    # Two grilles in series alone pass more than with a duct between them.
-    most = transfer_flow(grille_area, pressure / 2.0)
-    if most == 0.0:
-        return 0.0
-
-    def excess(flow: float) -> float:
-        lost = jumper_duct_pressure(
-            flow, grille_area, diameter, length, roughness, bend_loss_coefficient, density, viscosity
-        )
-        return lost - pressure
-
-    return bracketed_root(excess, 0.0, most * (1.0 + 1e-9), 1e-12, "jumper duct flow")

@@ -7,13 +7,13 @@ not, so the true loss is higher: every figure here is a lower bound.
 from __future__ import annotations
 
 from math import pi
-from typing import NamedTuple
 
 from checker.physics.air import STANDARD_DENSITY
 from checker.physics.arguments import require_positive
+from checker.record import Record
 
 
-class Turn(NamedTuple):
+class Turn(Record):
     """A way to turn the air round: its loss coefficient on the duct's velocity pressure, and the source."""
 
     loss_coefficient: float

@@ -7,7 +7,6 @@ from __future__ import annotations
 
 from collections.abc import Callable, Sequence
 from math import inf
-from typing import NamedTuple
 
 from checker.physics.air import HEAT_OF_VAPORISATION, SPECIFIC_HEAT_DRY_AIR, STANDARD_DENSITY
 from checker.physics.arguments import (
@@ -16,6 +15,7 @@ from checker.physics.arguments import (
     require_not_negative,
     require_positive,
 )
+from checker.record import Record
 
 HOURS_OF_YEAR = 8760.0
 MEAN_HOURS_OF_YEAR = 8766.0
@@ -30,7 +30,7 @@ DEFROST_AVAILABILITY = 0.9
 """Share of its recovery that a core keeps while it must thaw (common practice)."""
 
 
-class Bin(NamedTuple):
+class Bin(Record):
     """`hours` of the year at an outdoor `temperature` in K and `humidity_ratio` in kg/kg."""
 
     hours: float
@@ -38,7 +38,7 @@ class Bin(NamedTuple):
     humidity_ratio: float = 0.0
 
 
-class CoolingEnergy(NamedTuple):
+class CoolingEnergy(Record):
     """Heat in J that cooling must take out of the ventilation air in a year."""
 
     sensible: float

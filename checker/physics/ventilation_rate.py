@@ -8,10 +8,10 @@ from __future__ import annotations
 from bisect import bisect_left
 from collections.abc import Sequence
 from itertools import pairwise
-from typing import NamedTuple
 
 from checker.physics.arguments import require_fraction, require_not_negative, require_positive
 from checker.physics.validity import OutOfRange
+from checker.record import Record
 
 SQUARE_FOOT = 0.3048**2
 CUBIC_FOOT_PER_MINUTE = 0.3048**3 / 60.0
@@ -35,7 +35,7 @@ LONGEST_AVERAGED_CYCLE = 3.0
 """Cycle in h up to which a cycled fan counts by its average flow, ASHRAE 62.2 from 2013 (from memory)."""
 
 
-class RateRow(NamedTuple):
+class RateRow(Record):
     """One floor-area band of a rate table: the area in m2 it ends with (included), rates m3/s by column."""
 
     largest_area: float

@@ -1,11 +1,10 @@
 """Where outdoor air meets room air, and whether the mixture stays clear; frost in recovery cores."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
-from checker.design.fields import fold
+from checker.design.fields import Airflow, HeatRate, Temperature, fold
 from checker.physics.air import SPECIFIC_HEAT_DRY_AIR
 from checker.physics.mixing import mix, stream_of_airflow
 from checker.physics.moisture import clear_room_air, leaves_frost
@@ -16,18 +15,19 @@ from checker.quantities.duct_surface import outgoing_air, sensible_recovery
 from checker.quantities.moist_air import air_density, indoor_winter, outdoor_winter, worked_out
 from checker.quantities.moisture_balance import recovery_of
 from checker.quantities.movers import supply_flow
+from checker.record import Record
 
 UNTREATED = frozenset({"", "none", "no", "without"})
 
 
-class Mixed(NamedTuple):
+class Mixed(Record):
     """Outdoor and room air in m3/s, the mixture in K, whether it is a fog, and the room air that clears it."""
 
-    outdoor: float
-    room: float
-    temperature: float
+    outdoor: Airflow
+    room: Airflow
+    temperature: Temperature
     is_fog: bool
-    clear: float | None
+    clear: Airflow | None
 
 
 def mixing_points(case: Case) -> list[Fan | Equipment]:
@@ -81,11 +81,11 @@ def recovery_units(case: Case) -> list[Fan]:
     return [fan for fan in case.design.fans.values() if case.maybe(fan, "role") == "recovery"]
 
 
-class Frost(NamedTuple):
+class Frost(Record):
     """Outgoing air of a core in K (None where it has frost control), and the heat in W that would keep it thawed."""
 
-    outgoing: float | None
-    heat: float | None
+    outgoing: Temperature | None
+    heat: HeatRate | None
 
 
 @quantity()

@@ -1,6 +1,5 @@
 """U-values of the surfaces of the envelope, from what the file says of their assemblies."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.envelope import POINTS, Assembly, AssemblyKind, Envelope, Surface
@@ -8,24 +7,25 @@ from checker.design.fields import Choice, fold
 from checker.design.shape import shape_of
 from checker.each import blank
 from checker.physics.assemblies import (
-    EAVES_SHARE,
     FILM_INSIDE,
     FILM_OUTSIDE,
     JOIST_FRAMING_SHARE,
     MEMBER_DEPTH,
     USUAL_BOARDS,
     WALL_FRAMING_SHARE,
+    counted_fill,
     u_framed,
     u_of_layers,
 )
 from checker.quantities.moist_air import worked_out
+from checker.record import Record
 from checker.units import show
 
 BY_FACING = {**dict.fromkeys(POINTS, "wall"), "sky": "roof", "attic": "ceiling", "crawl space": "floor"}
 OPEN_AIR = frozenset({*POINTS, "sky", "outdoors"})
 
 
-class UValueOf(NamedTuple):
+class UValueOf(Record):
     """A U-value in W/(m2 K), how it came about, and what was assumed."""
 
     value: float
@@ -101,6 +101,10 @@ def by_parts(case: Case, surface: Surface, assembly: Assembly) -> UValueOf:
     cavity = case.maybe(assembly, "cavity")
     if cavity is None and not assembly.layers and assembly.continuous is None:
         raise Missing(path_of(assembly, "u"))
+    layers = path_of(assembly, "layers")
+    undecided = [path for path in sorted(case.design.tbd) if path == layers or path.startswith(f"{layers}.")]
+    if undecided:
+        raise Missing(*undecided)
     across = sum(assembly.layers.values()) + float(case.maybe(assembly, "continuous") or 0.0)
     memory = not assembly.layers and framing not in ("none", "masonry")
     if memory:
@@ -128,5 +132,6 @@ def loose_fill(case: Case, assembly: Assembly, cavity: float, across: float, mem
     """U-value of a ceiling whose insulation covers the joists and thins out at the eaves."""
     if case.maybe(assembly, "raised_heel"):
         return UValueOf(1.0 / (cavity + across), "insulation over the joists, full at the eaves", (), memory)
-    assumed = (f"{EAVES_SHARE:.0%} of the insulation counts, as it thins out at the eaves",)
-    return UValueOf(1.0 / (EAVES_SHARE * cavity + across), "insulation over the joists", assumed, memory)
+    counted = worked_out(lambda: counted_fill(cavity))
+    share = f"{counted / cavity:.0%} of the insulation counts, as it thins out at the eaves" if cavity > 0 else ""
+    return UValueOf(1.0 / (counted + across), "insulation over the joists", (share,) if share else (), memory)

@@ -1,12 +1,13 @@
 """What burns inside the air barrier, how easily its draft is upset, and what counts for make-up air."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, gather, path_of, quantity
 from checker.design.combustion import Burner
+from checker.design.fields import HousePressure
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
 from checker.quantities.room_uses import room_use
+from checker.record import Record
 
 NOT_BURNING = ("electric", "induction")
 SEALED = ("direct vent", "sealed")
@@ -18,14 +19,14 @@ OUTSIDE = ("outdoors", "garage", "exterior wall", "roof", "underground", "slab",
 INSIDE = ("conditioned", "chase", "soffit", "basement")
 
 
-class Sensitive(NamedTuple):
+class Sensitive(Record):
     """A burner and the depressurization that it bears: Pa, and the codebook entry that says so."""
 
     burner: Burner
     path: str
     name: str
     entry: str
-    limit: float
+    limit: HousePressure
 
 
 @quantity()

@@ -1,6 +1,5 @@
 """Air circuits: a mover at a setting with the ducts that its air goes through, one node for each budget."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.airway import Airway
@@ -11,11 +10,12 @@ from checker.quantities.duct_flow import fastest, greatest_flow, mover_setting, 
 from checker.quantities.duct_graph import DUCTED_KINDS, Mover, mover_of, sketch
 from checker.quantities.duct_scope import ROLES, mover_or_none, systems, systems_of
 from checker.quantities.movers import airflow, exhaust_flow, supply_flow
+from checker.record import Record
 
 WITHOUT_DUCT = frozenset({"through-the-wall", "wall", "attic", "whole-house cooling"})
 
 
-class Circuit(NamedTuple):
+class Circuit(Record):
     """One circuit: `system` where its ducts stand under `ducts`, `duct` where they are one line.
 
     `outgoing` marks the side of a recovery unit that takes air out.

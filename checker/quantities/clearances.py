@@ -2,7 +2,6 @@
 
 from collections.abc import Callable, Sequence
 from math import inf
-from typing import NamedTuple
 
 from checker.case import Case, Missing, quantity
 from checker.design.openings import Opening
@@ -18,10 +17,11 @@ from checker.quantities.places import (
     path_of_place,
     undecided,
 )
+from checker.record import Record
 from checker.rule import Num
 
 
-class Neighbour(NamedTuple):
+class Neighbour(Record):
     """Something near an opening. `rise` is how far it lies above the opening, `drop` how far below it.
 
     `opening` is None where only the distance of the nearest of a kind is stated; `unsure` holds the path
@@ -38,7 +38,7 @@ class Neighbour(NamedTuple):
     level: bool = False
 
 
-class Verdict(NamedTuple):
+class Verdict(Record):
     """The nearest offender, or the nearest of all where none offends; None where there is nothing near.
 
     `others` offend as well, the nearest first.

@@ -18,3 +18,8 @@ def zone(case: Case, _node: object) -> str:
 def zone_number(case: Case, node: object) -> int:
     """Number of the climate zone."""
     return int(zone(case, node)[0])
+
+
+def is_marine(case: Case, node: object) -> bool:
+    """Whether the site states a marine climate zone; without its moisture letter it counts as not marine."""
+    return case.maybe(site_of(case), "climate_zone") is not None and zone(case, node)[1:] == "C"

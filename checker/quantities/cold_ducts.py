@@ -1,7 +1,6 @@
 """Ducts that are colder than the air around them, in winter and summer, and what lies around them."""
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.airway import Airway, Run
@@ -14,11 +13,12 @@ from checker.quantities.duct_graph import Branch, sketch
 from checker.quantities.duct_scope import mover_or_none, one_line_ducts
 from checker.quantities.latent_balance import COOLING_KINDS
 from checker.quantities.room_uses import room_use
+from checker.record import Record
 
 HEATED, OUTSIDE, BASEMENT, UNKNOWN = "heated rooms", "outdoor air", "a basement", ""
 INDOORS = frozenset({"conditioned", "chase", "soffit"})
 
-class ColdDuct(NamedTuple):
+class ColdDuct(Record):
     """A duct that may be cold, with what it carries: outdoor air, or the outgoing air of a recovery unit."""
 
     path: str

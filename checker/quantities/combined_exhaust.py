@@ -1,7 +1,6 @@
 """Which settings together draw the house down most, or push it up most, interlocks respected."""
 
 from itertools import product
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Fan
@@ -19,12 +18,13 @@ from checker.quantities.make_up_air import (
 )
 from checker.quantities.modes import MOST_COMBINATIONS, allowed, linked
 from checker.quantities.movers import Stream, streams
+from checker.record import Record
 
 NAMED = 4
 NOTHING = 1e-9
 
 
-class Moving(NamedTuple):
+class Moving(Record):
     """A device at a setting: `net` is what it takes out less what it brings in, and less the make-up air that
     the design states to come with it, m3/s."""
 
@@ -42,7 +42,7 @@ class Moving(NamedTuple):
         return [moving_line(self, system)]
 
 
-class Combination(NamedTuple):
+class Combination(Record):
     """Settings that run together, and their net exhaust, m3/s; positive draws the house down."""
 
     running: tuple[Moving, ...]

@@ -125,7 +125,9 @@ def computed_cooling(case: Case, design: object) -> Loads:
     air = cooling_air(case, design)
     terms = all_terms(case, parts(case, design), cooling_term)
     terms += cooling_terms.air_terms(case, air, air.unrecovered, [(each, each.flow) for each in air.recovered])
-    terms.append(Term(GAINS, house_gain(case), (), (), CHAPTER, group=GAINS))
+    area, heads = float(case.get(house_of(case), "floor_area")), people(case, design)
+    what = f"{GAINS} (136 W + 2.2 W/m2 x {area:.1f} m2 + 22 W x {heads})"
+    terms.append(Term(what, house_gain(case), (), (), CHAPTER, group=GAINS))
     return Loads(house_load(terms, rooms), rooms)
 
 
@@ -142,5 +144,6 @@ def computed_latent(case: Case, design: object) -> Load:
     is_enclosed(case, design)
     method_applies(case, design)
     terms = latent_terms(case, cooling_air(case, design))
-    gain = internal_latent(float(case.get(house_of(case), "floor_area")), people(case, design))
-    return Load("the house", (*terms, Term(GAINS, gain, (), (), CHAPTER, group=GAINS)))
+    area, heads = float(case.get(house_of(case), "floor_area")), people(case, design)
+    what = f"{GAINS} (20 W + 0.22 W/m2 x {area:.1f} m2 + 12 W x {heads})"
+    return Load("the house", (*terms, Term(what, internal_latent(area, heads), (), (), CHAPTER, group=GAINS)))

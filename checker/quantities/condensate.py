@@ -1,31 +1,32 @@
 """Condensate drains: what they drain, where that stands, how running over is caught, how much water there is."""
 
 from collections.abc import Callable
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.combustion import Burner
 from checker.design.condensate import CondensateDrain
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
+from checker.design.fields import Length
 from checker.design.hoods import Dryer
 from checker.physics.condensate import flow_of_coil, flow_of_condensing_appliance, trap_drop, trap_seal
 from checker.quantities.condensing import Source, cooling_units, is_coil, is_condensing
 from checker.quantities.latent_balance import total_of
 from checker.quantities.room_uses import room_use
+from checker.record import Record
 
 POINT_UNITS = frozenset({"wall unit", "floor unit", "ceiling unit"})
 SANITARY = frozenset({"floor drain", "standpipe", "sink", "laundry tub", "sewer", "plumbing vent", "sump"})
 UNINHABITABLE = frozenset({"attic", "crawl space"})
 
 
-class Trap(NamedTuple):
+class Trap(Record):
     """Water seal and height from pan to outlet of a trap, m: what is drawn and what the suction asks for."""
 
-    depth: float | None
-    drop: float | None
-    least_depth: float
-    least_drop: float
+    depth: Length | None
+    drop: Length | None
+    least_depth: Length
+    least_drop: Length
 
 
 def recovery_units(case: Case) -> list[Fan]:

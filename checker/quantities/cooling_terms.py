@@ -19,35 +19,35 @@ from checker.physics.cooling_load import (
 )
 from checker.physics.ground import covered_slab_gain
 from checker.physics.solar import (
-    FENESTRATION_FACTOR,
-    ONE_EXPOSURE_FACTOR,
     SCREEN,
     exterior_irradiance,
-    interior_attenuation,
     peak_irradiance,
-    shaded_share,
 )
 from checker.physics.validity import OutOfRange
 from checker.quantities.airtightness import house_of
-from checker.quantities.assembly_values import assembly_of, envelope_of, surface_kind, surface_u
+from checker.quantities.assembly_values import UValueOf, assembly_of, envelope_of, surface_kind, surface_u
+from checker.quantities.default_glass import assumption, door_u
 from checker.quantities.envelope_parts import (
     Part,
+    defaulted,
     glass_by_facade,
-    glazing_of,
     is_inside,
     net_area,
     of_window,
     parts,
+    require_there,
     window_area,
 )
 from checker.quantities.load_records import Factor, Term
 from checker.quantities.moist_air import indoor_summer, outdoor_summer, pressure
 from checker.quantities.outdoor_air import OutdoorAir, Recovered
+from checker.quantities.sun_on_windows import in_shadow, inside_shade, peak_factor
 from checker.quantities.ventilation_standard import site_of
 
 CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 17"
 OPAQUE = "walls, ceilings and floors"
-WORST_GLASS, WORST_ROOF = "low-e low-solar", "dark shingles"
+OUTDOORS = (*POINTS, "outdoors")  # a wall of no stated compass point may have the sun on it
+WORST_ROOF = "dark shingles"
 
 
 def summer_difference(case: Case) -> float:
@@ -82,8 +82,12 @@ def method_applies(case: Case, design: Any) -> bool:
         raise CannotJudge(f"windows are {share.total:.0%} of the floor area: the load factors hold to 30 %")
     if share.facade > MOST_GLASS_OF_A_FACADE:
         raise CannotJudge(f"windows facing {share.faces} are {share.facade:.0%} of the floor area: the load factors hold to 15 %")
-    for part in parts(case, design):
-        if isinstance(part, Surface) and part.faces in POINTS and assembly_of(case, part).framing == "masonry":
+    found = parts(case, design)
+    # the strip of a foundation above grade is small, and swings less than the factors say
+    low = {part.room for part in found if isinstance(part, BelowGradeWall)}
+    exposed = [part for part in found if isinstance(part, Surface) and part.faces in OUTDOORS and part.room not in low]
+    for part in exposed:
+        if assembly_of(case, part).framing == "masonry":
             raise CannotJudge(f"{part.name} is of masonry: the load factors are for light construction")
     return True
 
@@ -96,9 +100,12 @@ def cooling_term(case: Case, part: Part) -> Term:
     if isinstance(part, Fenestration):
         return sun_and_heat(case, part)
     if isinstance(part, OutsideDoor):
-        u, area, faces = case.all(part, "u", "area", "faces")
-        shaded = case.maybe(part, "shaded") or faces not in POINTS
-        return opaque(case, f"door {part.name}", "shaded wall" if shaded else "sunlit wall", u, area, group="doors")
+        routes = [partial(door_u, case, part), partial(case.get, part, "area"), partial(case.get, part, "faces")]
+        value, area, faces = gather(routes)
+        what, u = f"door {part.name}", UValueOf(float(value), "as stated", assumption(part, "u"))
+        shaded = case.maybe(part, "shaded") or faces not in OUTDOORS
+        term = sheltered(case, what, str(faces), u, area, "doors")
+        return term or opaque(case, what, "shaded wall" if shaded else "sunlit wall", u.value, area, u.assumed, group="doors")
     if isinstance(part, BelowGradeWall) or case.maybe(part, "depth"):
         return Term(f"in the ground {part.name}", 0.0, (), ("no gain from the ground",), CHAPTER, group="ground")
     assert isinstance(part, Slab)
@@ -125,18 +132,29 @@ def surface_gain(case: Case, part: Surface) -> Term:
         partial(surface_kind, case, part),
     ]  # fmt: skip
     u, area, faces, kind = gather(routes)
-    if faces == "heated space" or is_inside(case, str(faces)):
-        return Term(part.name, 0.0, (), ("as warm as the rooms",), CHAPTER, group=OPAQUE)
-    buffer = envelope_of(case).buffers.get(str(faces))
+    term = sheltered(case, part.name, str(faces), u, area, OPAQUE)
+    if term is not None:
+        return term
+    word, absorptance, assumed = exposure(case, part, str(faces), str(kind))
+    return opaque(case, part.name, word, u.value, area, (*u.assumed, *assumed), u.from_memory, absorptance)
+
+
+def sheltered(case: Case, what: str, faces: str, u: UValueOf, area: float, group: str) -> Term | None:
+    """Gain from a heated space or one of known temperature; None for what the factors cover. Raises Missing: sunroom."""
+    require_there(case, what, faces)
+    if faces == "heated space" or is_inside(case, faces):
+        return Term(what, 0.0, (), ("as warm as the rooms",), CHAPTER, group=group)
+    buffer = envelope_of(case).buffers.get(faces)
     stated = None if buffer is None else case.maybe(buffer, "summer_temperature")
     if stated is not None:
         difference = float(stated) - indoor_summer(case, case.design).temperature
         factors = (Factor(area, "area"), Factor(u.value, "u_value"), Factor(difference, "temperature_difference"))
-        return Term(part.name, u.value * area * difference, factors, u.assumed, CHAPTER, u.from_memory, OPAQUE)
+        return Term(what, u.value * area * difference, factors, u.assumed, CHAPTER, u.from_memory, group)
     if faces == "basement":
-        return Term(part.name, 0.0, (), ("the basement is no warmer than the rooms",), CHAPTER, group=OPAQUE)
-    word, absorptance, assumed = exposure(case, part, str(faces), str(kind))
-    return opaque(case, part.name, word, u.value, area, (*u.assumed, *assumed), u.from_memory, absorptance)
+        return Term(what, 0.0, (), ("the basement is no warmer than the rooms",), CHAPTER, group=group)
+    if faces == "sunroom":  # hotter than outdoors by its glass, which nothing here works out
+        raise Missing("envelope.buffers.sunroom.summer_temperature")
+    return None
 
 
 def exposure(case: Case, part: Surface, faces: str, kind: str) -> tuple[str, float, tuple[str, ...]]:
@@ -149,7 +167,7 @@ def exposure(case: Case, part: Surface, faces: str, kind: str) -> tuple[str, flo
         return "below attic" if faces == "attic" else "roof", ROOF_ABSORPTANCE[str(colour or WORST_ROOF)], assumed
     if kind == "floor":
         return "floor over crawl space" if faces == "crawl space" else "floor over outdoors", 0.92, ()
-    shaded = bool(case.maybe(part, "shaded")) or faces not in POINTS
+    shaded = bool(case.maybe(part, "shaded")) or faces not in OUTDOORS
     return "shaded wall" if shaded else "sunlit wall", 0.92, ()
 
 
@@ -170,38 +188,15 @@ def sun_and_heat(case: Case, part: Fenestration) -> Term:
         )
     except OutOfRange as problem:
         raise CannotJudge(str(problem)) from None
-    attached = (case.maybe(house_of(case), "dwelling_units") or 1) > 1
-    factor = (ONE_EXPOSURE_FACTOR if attached else FENESTRATION_FACTOR)[str(faces)]
+    factor = peak_factor(case, str(faces))
     flux = window_gain(u, summer_difference(case), daily_range(case), sun, gain, attenuation, factor)
     what = (
         f"window {part.name} ({faces}; sun {sun:.0f} W/m2 x SHGC {gain:.2f} x shade {attenuation:.2f} x peak {factor:.2f}, "
         f"U {u:.2f} W/m2 K)"
     )
+    assumed = (*defaulted(case, part, "u", "shgc"), *assumed)
     return Term(what, area * flux, (Factor(area, "area"), Factor(flux, "flux")), assumed, CHAPTER, screen == "inside",
                 "windows")  # fmt: skip
-
-
-def in_shadow(case: Case, part: Fenestration, faces: str, latitude: float) -> float:
-    """Share of a window in the shadow of an overhang, or of all that stands before it."""
-    if case.maybe(part, "shaded"):
-        return 1.0
-    overhang = case.maybe(part, "overhang")
-    if overhang is None or faces == "sky":
-        return 0.0
-    depth, drop = case.all(overhang, "depth", "drop")
-    return shaded_share(faces, latitude, depth, drop, float(case.get(part, "height")))
-
-
-def inside_shade(case: Case, part: Fenestration) -> tuple[float, tuple[str, ...]]:
-    """Share of the sun that gets past inside shades, and what was assumed."""
-    shade = str(case.maybe(part, "shade") or "none")
-    if shade == "none":
-        return 1.0, () if part.shade else ("no inside shade",)
-    glass = case.maybe(glazing_of(case, part), "glass")
-    closed = case.maybe(part, "shade_closed")
-    assumed = [] if glass else [f"glass taken as {WORST_GLASS}"]
-    assumed += [] if closed is not None else ["half closed"]
-    return interior_attenuation(str(glass or WORST_GLASS), shade, 0.5 if closed is None else float(closed)), tuple(assumed)
 
 
 def air_terms(case: Case, air: OutdoorAir, plain: float, recovered: list[tuple[Recovered, float]]) -> list[Term]:
@@ -224,5 +219,5 @@ def latent_terms(case: Case, air: OutdoorAir) -> list[Term]:
     flow = air.unrecovered + sum(each.flow * (1.0 - each.latent) for each in air.recovered)
     assumed = () if moisture > 0 else ("outdoor air is no damper than the rooms",)
     watts = max(0.0, heat * flow * moisture)
-    factors = (Factor(flow, "airflow", "moist"), Factor(moisture, "humidity_ratio"))
+    factors = (Factor(flow, "airflow"), Factor(moisture, "humidity_ratio"), Factor(heat, "moist air"))
     return [Term("moisture of the outdoor air", watts, factors, assumed, CHAPTER, group="outdoor air")]

@@ -4,17 +4,17 @@ Source: proportional balancing, ASHRAE Handbook - HVAC Applications, chapter "Te
 """
 
 from collections.abc import Mapping
-from typing import NamedTuple
 
 from checker.case import CannotJudge
 from checker.physics.scalar_root import bracketed_root
 from checker.quantities.duct_mesh import HELD, Passage
 from checker.quantities.duct_network import DuctNetwork, solve
+from checker.record import Record
 
 SHARE_TOLERANCE = 1e-4
 
 
-class Balance(NamedTuple):
+class Balance(Record):
     """The share of its design that every terminal gets, what the damper of each takes in Pa by key, and the terminal
     whose way takes most, so that its damper takes nothing.
 

@@ -1,29 +1,30 @@
 """Where outdoor air is let into the house, what draws air out all day, and which rooms lie between."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.ducts import DuctSystem, Outlet
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
+from checker.design.fields import Airflow
 from checker.design.hoods import Hood
 from checker.quantities.duct_scope import mover_or_none
 from checker.quantities.local_exhaust import rooms_exhausted
 from checker.quantities.movers import Device
 from checker.quantities.room_uses import WET_USES, room_use
 from checker.quantities.whole_house import Running, running
+from checker.record import Record
 
 INTO_ROOM = ("supply register", "supply diffuser", "outdoor air outlet")
 OUT_OF_ROOM = ("return grille", "filter grille", "exhaust grille", "transfer grille")
 
 
-class Delivery(NamedTuple):
+class Delivery(Record):
     """Outdoor air let into a room: by what (None where only the room says so), and where the file says it."""
 
     room: str
     device: Device | None
     path: str
-    airflow: float | None
+    airflow: Airflow | None
 
 
 @quantity()

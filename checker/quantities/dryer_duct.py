@@ -10,6 +10,7 @@ from checker.design.hoods import Dryer
 from checker.design.openings import Opening
 from checker.physics.dryer_length import FITTING_ALLOWANCES, Elbow, developed_length
 from checker.quantities.opening_kinds import THROUGH_THE_SHELL, of_kind, stated, uses
+from checker.quantities.piece_shapes import uncounted_pieces
 from checker.quantities.places import Span
 from checker.units import parse
 
@@ -182,6 +183,9 @@ def length_with_fittings(case: Case, dryer: Dryer) -> Span:
         pieces: dict[str, int] = case.get(airway, "pieces")
     except Missing as gap:
         return Span(straight, inf, gap.paths)
+    uncounted = uncounted_pieces(case, airway)
+    if uncounted:
+        return Span(straight, inf, tuple(uncounted))
     by_maker = None if dryer.by_maker is None else stated(case, dryer.by_maker, "elbow_allowance")
     if isinstance(by_maker, float):
         turns = sum(number * TURNS[piece][1] for piece, number in pieces.items() if piece in TURNS)

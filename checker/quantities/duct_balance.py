@@ -2,7 +2,6 @@
 
 from collections.abc import Callable
 from functools import partial
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.airway import Run
@@ -17,12 +16,14 @@ from checker.quantities.duct_flow import (
     system_of,
 )
 from checker.quantities.duct_graph import Branch, Tree, is_return_outlet, mover_of, sketch, tree
+from checker.quantities.duct_mesh_walk import closes_rings
 from checker.quantities.duct_scope import comfort_systems
 from checker.quantities.duct_solution import division
 from checker.quantities.duct_velocity import trees
+from checker.record import Record
 
 
-class Excess(NamedTuple):
+class Excess(Record):
     """What a branch takes with every damper open, m3/s: by design, and between two bounds; its damper."""
 
     design: float
@@ -79,7 +80,7 @@ def excess(case: Case, run: Run) -> Excess:
     return Excess(design, min(ends), max(ends), False)
 
 
-class RoomShare(NamedTuple):
+class RoomShare(Record):
     """A room's share of the airflow and of the loads of the rooms that a system serves."""
 
     room: str
@@ -148,7 +149,7 @@ def room_shares(case: Case, system: DuctSystem) -> list[RoomShare]:
 @quantity("airflow", "sum of the return grilles and outdoor-air ducts")
 def returned(case: Case, system: DuctSystem) -> float:
     """Air that comes back to a system's mover by design. NotApplicable where a grille hangs on no run."""
-    found = tree(case, system)
+    found = drawn_returns(case, system)
     if any(is_return_outlet(outlet) for outlet in found.loose_outlets):
         raise NotApplicable("a return grille is joined to no run, which is judged by itself")
     leaves = found.leaves("return")
@@ -161,6 +162,15 @@ def returned(case: Case, system: DuctSystem) -> float:
     return air
 
 
+def drawn_returns(case: Case, system: DuctSystem) -> Tree:
+    """The tree of a system; a ring among its supply ducts alone does not matter to what comes back."""
+    found = sketch(case, system)
+    on_supply = all(name in found.branches and found.branches[name].side == "supply" for name in found.rings)
+    if found.rings and on_supply and not found.loose and closes_rings(case, system):
+        return found
+    return tree(case, system)
+
+
 def return_flow(case: Case, found: Tree, leaf: Branch) -> float:
     """Airflow of a last return run; a joint that nothing draws through is the run itself."""
     if leaf.outlets:
@@ -169,7 +179,7 @@ def return_flow(case: Case, found: Tree, leaf: Branch) -> float:
     return run_flow(case, leaf.run)
 
 
-class Range(NamedTuple):
+class Range(Record):
     """Least and greatest airflow of a mover, m3/s."""
 
     low: float
@@ -197,7 +207,7 @@ def mover_range(case: Case, system: DuctSystem) -> Range:
     return Range(low, max(flows))
 
 
-class Served(NamedTuple):
+class Served(Record):
     """A room that one system alone heats or cools. `path` is the room's."""
 
     path: str

@@ -1,6 +1,5 @@
 """What ducts outside the insulated shell add to the load of the rooms that they serve."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, quantity
 from checker.design.ducts import DuctSystem
@@ -8,18 +7,19 @@ from checker.design.equipment import Equipment
 from checker.design.rooms import Room
 from checker.physics.distribution_loss import USUAL_LEAKAGE, Use, distribution_loss_factor
 from checker.quantities.airtightness import house_of
-from checker.quantities.distribution import of_equipment
+from checker.quantities.distribution import OUT_OF_ROOM, of_equipment
 from checker.quantities.duct_exposure import exposed, house_air_systems
 from checker.quantities.duct_scope import mover_or_none
 from checker.quantities.duct_surface import insulation
 from checker.quantities.equipment import BURNING_KINDS
+from checker.record import Record
 from checker.units import show
 
 DUCTED = frozenset({"furnace", "air handler", "slim duct unit", "packaged unit"})
 PLACES = ("attic", "crawl space", "basement")
 
 
-class Burden(NamedTuple):
+class Burden(Record):
     """What the ducts of a system outside the shell add, as shares of the load, and what that rests on."""
 
     heating: float
@@ -35,6 +35,8 @@ class Burden(NamedTuple):
 def system_burden(case: Case, system: DuctSystem) -> Burden:
     """What the ducts of a system add. Raises Missing for runs whose place or insulation is not told."""
     if not system.runs:
+        if not case.maybe(system, "all_inside") and stands_outside(case, mover_or_none(case, system)):
+            raise Missing(f"{system.path}.runs")
         return Burden(0.0, 0.0, "no run is drawn")
     outside: list[tuple[float, str, float]] = []
     length = 0.0
@@ -76,6 +78,7 @@ def leaking_share(case: Case, system: DuctSystem, mover: object) -> float:
     """Share of the airflow that leaks on each side: half of the stated total at 25 Pa; the usual one where unknown."""
     total = None if system.leakage is None else case.maybe(system.leakage, "total")
     flow = case.maybe(mover, "airflow") if isinstance(mover, Equipment) else None
+    flow = flow or case.maybe(system, "airflow")
     if total is None or not flow:
         return USUAL_LEAKAGE
     return min(1.0, float(total) / 2.0 / float(flow))
@@ -86,10 +89,22 @@ def room_burden(case: Case, room: Room) -> Burden:
     """What ducts add to the load of a room: the most of the systems that serve it."""
     burdens = [system_burden(case, system) for system in house_air_systems(case) if serves(case, system, room)]
     if not burdens:
-        undrawn = [unit.name for unit in case.design.equipment.values() if unit.kind in DUCTED and room.name in unit.serves]
-        way = f"ducts of {undrawn[0]} are not drawn, and counted as inside" if undrawn else "no ducts serve it"
+        undrawn = [unit for unit in case.design.equipment.values() if unit.kind in DUCTED and room.name in unit.serves]
+        if any(stands_outside(case, unit) for unit in undrawn):
+            raise Missing("ducts")
+        way = f"ducts of {undrawn[0].name} are not drawn, and counted as inside" if undrawn else "no ducts serve it"
         return Burden(0.0, 0.0, way)
     return max(burdens, key=lambda each: each.heating + each.cooling)
+
+
+def stands_outside(case: Case, mover: object) -> bool:
+    """Whether an air handler stands outside the insulation, so that its ducts can't all be inside."""
+    if not isinstance(mover, Equipment) or mover.kind == "packaged unit" or case.maybe(mover, "location") is None:
+        return False
+    try:
+        return bool(exposed(case, [str(mover.location)]).at("attic", "outside"))
+    except (Missing, CannotJudge):
+        return False
 
 
 def serves(case: Case, system: DuctSystem, room: Room) -> bool:
@@ -100,5 +115,5 @@ def serves(case: Case, system: DuctSystem, room: Room) -> bool:
             return True
     except (Missing, CannotJudge):
         return True
-    outlets = any(outlet.room == room.name for outlet in system.outlets.values())
+    outlets = any(each.room == room.name and each.kind not in OUT_OF_ROOM for each in system.outlets.values())
     return outlets or any(run.to == room.name or room.name in run.serves for run in system.runs.values())

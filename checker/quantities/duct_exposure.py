@@ -1,6 +1,6 @@
 """Where ducts run as the energy code sees it: inside the conditioned space, outside it, in its shell or the ground."""
 
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.airway import Airway, Run
@@ -11,6 +11,7 @@ from checker.design.house import House
 from checker.quantities.duct_graph import Side, sketch
 from checker.quantities.duct_scope import mover_or_none, systems
 from checker.quantities.room_uses import room_use
+from checker.record import Record
 
 Zone = Literal["inside", "attic", "outside", "shell", "ground"]
 INSIDE = frozenset({"conditioned", "soffit", "chase"})
@@ -19,7 +20,7 @@ SHELL = frozenset({"exterior wall", "floor over unconditioned"})
 GROUND = frozenset({"underground", "slab"})
 
 
-class Exposure(NamedTuple):
+class Exposure(Record):
     """The zones that a duct passes, with the word of the file for each."""
 
     zones: tuple[tuple[Zone, str], ...]

@@ -1,6 +1,6 @@
 """The duct network of a system as a tree that hangs on its mover: sides, branches, outlets, and what is loose."""
 
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.airway import Run
@@ -9,6 +9,7 @@ from checker.design.equipment import Equipment
 from checker.design.fans import Fan
 from checker.design.hoods import Hood
 from checker.quantities.duct_joints import End, links, placed
+from checker.record import Record
 
 Side = Literal["supply", "return"]
 Mover = Equipment | Fan | Hood
@@ -16,7 +17,7 @@ DUCTED_KINDS = frozenset({"slim duct unit", "air handler", "furnace"})
 RETURN_KINDS = frozenset({"return grille", "filter grille", "exhaust grille"})
 
 
-class Branch(NamedTuple):
+class Branch(Record):
     """A run in its place in the tree.
 
     nearer: the run between it and the mover, None where it joins the mover itself. farther: the runs beyond it.
@@ -37,7 +38,7 @@ class Branch(NamedTuple):
         return not (self.farther or self.outlets or self.end or self.run.serves)
 
 
-class Tree(NamedTuple):
+class Tree(Record):
     """All branches by name of their run; `loose` runs join no mover, `rings` are reached by two ways."""
 
     branches: dict[str, Branch]

@@ -1,10 +1,11 @@
 """The joints of duct runs: what stands at their ends, which run follows which, and the walk away from the mover."""
 
 from collections.abc import Iterable
-from typing import NamedTuple
+
+from checker.record import Record
 
 
-class End(NamedTuple):
+class End(Record):
     """What stands at an end of a run: mover, run, outlet, filter, opening, room or a place such as outdoors."""
 
     kind: str
@@ -16,7 +17,7 @@ class End(NamedTuple):
         return self.kind == "opening" or (self.kind == "place" and self.name == "outdoors")
 
 
-class Links(NamedTuple):
+class Links(Record):
     """Which runs begin or end at the mover, and which follow each other in the direction of the air."""
 
     starts: list[str]

@@ -2,13 +2,14 @@
 
 from itertools import product
 from math import inf
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.ducts import DuctLeakage, DuctSystem
 from checker.design.equipment import Equipment
+from checker.design.fields import Leakage
 from checker.quantities.duct_exposure import exposed, house_air_systems
 from checker.quantities.duct_scope import mover_or_none
+from checker.record import Record
 from checker.units import parse
 
 BARE = "rough-in without air handler"
@@ -20,7 +21,7 @@ INDOOR = (
 )  # fmt: skip
 
 
-class Whereabouts(NamedTuple):
+class Whereabouts(Record):
     """What of a system is surely outside the conditioned space, and what is not known."""
 
     outside: tuple[str, ...]
@@ -94,11 +95,11 @@ def total_leakage(case: Case, system: DuctSystem) -> float:
     return float(case.get(stated_leakage(case, system), "total"))
 
 
-class Allowed(NamedTuple):
+class Allowed(Record):
     """Least and greatest total leakage that the edition may allow, m3/s, and what would settle it."""
 
-    least: float
-    greatest: float
+    least: Leakage
+    greatest: Leakage
     ask: tuple[str, ...]
 
 

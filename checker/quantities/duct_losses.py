@@ -7,7 +7,7 @@ at elevation.
 
 from collections.abc import Sequence
 from math import inf
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.case import CannotJudge, Case, path_of, quantity
 from checker.design.airway import Airway, Run
@@ -29,6 +29,8 @@ from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_metre
 from checker.physics.losses import Device, Duct, Part, Resistance
 from checker.physics.validity import OutOfRange
 from checker.quantities.duct_flow import duct_label
+from checker.quantities.piece_shapes import elbow_kind, shaped, uncounted_pieces
+from checker.record import Record
 from checker.sizes import Size, equivalent_diameter
 
 DISCHARGE = 0.61
@@ -45,7 +47,7 @@ ELBOWS = frozenset({"elbow-90", "elbow-45", "elbow-30", "elbow-180"})
 TERMINALS = frozenset({"wall-cap", "roof-cap", "louver", "entry"})
 
 
-class Item(NamedTuple):
+class Item(Record):
     """One thing that takes pressure: parts at best and at worst (None: no bound), and the key that would tell."""
 
     name: str
@@ -137,21 +139,26 @@ def flexible_bounds(
 def fitting_items(case: Case, duct: Airway, size: Size) -> list[Item]:
     """Elbows and other pieces of a duct; where no duct of its system lists any, four elbows are the upper bound."""
     table: dict[str, Any] = case.limit("fitting-loss-coefficients")
-    pieces: dict[str, int] = dict(duct.pieces)
     label = f"fittings of {duct_label(duct)}"
-    if not pieces and not pieces_are_told(case, duct):
+    if not duct.fittings and not pieces_are_told(case, duct):
         worst = 4.0 * table[elbow_kind(duct, size)][1]
         return [Item(label, (), (Resistance(worst, size.area),), path_of(duct, "pieces"))]
-    if case.maybe(duct, "balancing_damper") and "damper" not in pieces:
-        pieces["damper"] = 1
+    uncounted = uncounted_pieces(case, duct)
+    if uncounted:
+        return [Item(label, (), None, uncounted[0])]
     low = high = 0.0
-    for piece, count in pieces.items():
-        least, most = piece_bounds(table, duct, piece, size)
-        low += count * least
-        high += count * most
+    ask = ""
+    if case.maybe(duct, "balancing_damper") and "damper" not in duct.fittings:
+        low, high = (float(each) for each in table["damper"])
+    for piece, fitting in duct.fittings.items():
+        bounds = shaped(fitting, piece, duct, size, table)
+        if bounds is None and piece in ELBOWS and duct.elbow_radius is None:
+            ask = path_of(duct, "elbow_radius")
+        least, most = bounds or piece_bounds(table, duct, piece, size)
+        low += duct.pieces[piece] * least
+        high += duct.pieces[piece] * most
     if high == 0.0:
         return []
-    ask = path_of(duct, "elbow_radius") if ELBOWS & set(pieces) and duct.elbow_radius is None else ""
     parts = (Resistance(low, size.area),) if low > 0.0 else ()
     return [Item(label, parts, (Resistance(high, size.area),), ask)]
 
@@ -161,15 +168,6 @@ def pieces_are_told(case: Case, duct: Airway) -> bool:
     if path_of(duct, "pieces") in case.design.stated_none:
         return True
     return isinstance(duct, Run) and any(run.pieces for run in duct.up.runs.values())
-
-
-def elbow_kind(duct: Airway, size: Size) -> str:
-    """Row of the coefficient table for a plain elbow of a duct."""
-    if duct.elbow_radius is not None:
-        return f"elbow-90 {duct.elbow_radius}"
-    if duct.material == "flexible":
-        return "elbow-90 flexible"
-    return "elbow-90 round" if size.shape == "round" else "elbow-90 rectangular"
 
 
 def piece_bounds(table: dict[str, Any], duct: Airway, piece: str, size: Size) -> tuple[float, float]:

@@ -3,7 +3,7 @@
 Two runs meet where one names the other: `from` begins at the end of that run, `to` leads to its beginning.
 """
 
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from checker.case import Case
 from checker.design.airway import Airway, Run
@@ -14,6 +14,7 @@ from checker.design.filters import Filter
 from checker.quantities.duct_flow import duct_label
 from checker.quantities.duct_graph import Mover, Tree, end_of, is_return_outlet, mover_of, sketch
 from checker.quantities.duct_joints import End
+from checker.record import Record
 
 ROOMS, OUTDOORS = "rooms", "outdoors"
 HELD = (ROOMS, OUTDOORS)
@@ -21,7 +22,7 @@ Kind = Literal["run", "outlet", "filter", "mover"]
 Thing = Airway | Outlet | Filter | Mover
 
 
-class Passage(NamedTuple):
+class Passage(Record):
     """A way for air from joint `start` to joint `end`, in the direction of the design.
 
     `outgoing` marks the side of a recovery unit that takes air out.

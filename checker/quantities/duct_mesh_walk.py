@@ -1,5 +1,7 @@
 """What shares its air in a mesh of ducts: the part around one mover, whether all of it hangs together, names of its joints."""
 
+from collections.abc import Sequence
+
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.airway import Run
 from checker.design.ducts import DuctSystem
@@ -53,6 +55,12 @@ def check_joined(passages: list[Passage], part: list[Passage]) -> None:
 def closes_rings(case: Case, system: DuctSystem) -> bool:
     """Whether runs that are reached by two ways close a ring of ducts, and none begins and ends at one joint."""
     return all(each.start != each.end for each in mesh(case, [system]) if each.kind == "run")
+
+
+def has_ring(passages: Sequence[Passage]) -> bool:
+    """Whether air has two ways between joints: as many passages between them as joints, or more."""
+    joints = {joint for each in passages for joint in (each.start, each.end)} - set(HELD)
+    return len([each for each in passages if each.start not in HELD and each.end not in HELD]) >= len(joints)
 
 
 def dead_ends(part: list[Passage]) -> list[tuple[Run, str]]:

@@ -6,7 +6,6 @@ ratio, so that every loss follows its law in standard air. Source: similarity of
 
 from collections.abc import Callable, Collection, Sequence
 from functools import partial
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, gather, quantity
 from checker.physics.air import pressure_ratio
@@ -21,12 +20,13 @@ from checker.quantities.duct_mesh_walk import check_joined, part_around
 from checker.quantities.duct_parts import NEGLIGIBLE, items_of, parts_at
 from checker.quantities.duct_scope import systems_of
 from checker.quantities.mover_models import MoverModel, mover_model
+from checker.record import Record
 
 LEAKAGE_EXPONENT = 0.65
 LEAKAGE_TEST = 25.0
 
 
-class DuctNetwork(NamedTuple):
+class DuctNetwork(Record):
     """A mover's ducts ready to be solved: passages, their items, models of the movers, leakage m3/s at 25 Pa."""
 
     passages: tuple[Passage, ...]
@@ -54,7 +54,7 @@ class DuctNetwork(NamedTuple):
         return terminals_of(self.centre, self.passages)
 
 
-class Answer(NamedTuple):
+class Answer(Record):
     """Flow by passage in m3/s, pressure by joint and loss by item in Pa, rise by mover in Pa, leaks by joint."""
 
     flows: dict[str, float]

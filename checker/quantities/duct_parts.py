@@ -27,13 +27,15 @@ def parts_at(items: list[Item], worst: bool) -> list[Part]:
     return [part for item in items for part in ((item.high or ()) if worst else item.low)] or [NEGLIGIBLE]
 
 
-def items_of(case: Case, circuit: Circuit, passages: Sequence[Passage]) -> dict[str, list[Item]]:
-    """The items of every passage by its key. Raises Missing with all that any of them lacks."""
-    routes = [partial(passage_items, case, circuit, each) for each in passages]
+def items_of(
+    case: Case, circuit: Circuit, passages: Sequence[Passage], loaded: bool = False
+) -> dict[str, list[Item]]:
+    """The items of every passage by its key, filters clean or loaded. Raises Missing with all that any of them lacks."""
+    routes = [partial(passage_items, case, circuit, each, loaded) for each in passages]
     return {each.key: items for each, items in zip(passages, gather(routes), strict=True)}
 
 
-def passage_items(case: Case, circuit: Circuit, passage: Passage) -> list[Item]:
+def passage_items(case: Case, circuit: Circuit, passage: Passage, loaded: bool = False) -> list[Item]:
     """What takes pressure in one passage."""
     thing = passage.thing
     if isinstance(thing, Run):
@@ -41,12 +43,12 @@ def passage_items(case: Case, circuit: Circuit, passage: Passage) -> list[Item]:
     if isinstance(thing, Airway):
         return one_line_items(case, circuit, thing)
     if isinstance(thing, Outlet):
-        return outlet_items(case, thing)
+        return outlet_items(case, thing, loaded)
     if isinstance(thing, Filter):
-        return [filter_item(case, thing, flow_through(case, circuit, passage), loaded=False)]
+        return [filter_item(case, thing, flow_through(case, circuit, passage), loaded)]
     served = circuit if thing is circuit.mover else Circuit(thing.path, thing.name, thing, None, passage.system, None)
     flow = circuit_flow(case, circuit)
-    found = [filter_item(case, each, flow, loaded=False) for each in filters_of(case, served)]
+    found = [filter_item(case, each, flow, loaded) for each in filters_of(case, served)]
     if thing is circuit.mover and not circuit.outgoing:
         # A coil that two systems of one mover both list is one coil.
         losses = {name: loss for each in systems_of(case, thing) for name, loss in each.losses.items()}
@@ -73,7 +75,7 @@ def grille_allowance(case: Case, label: str, flow: float, ask: str) -> list[Item
     return [Item(label, (), (Device(case.limit("outlet-drop"), flow, 2.0),), ask)]
 
 
-def outlet_items(case: Case, outlet: Outlet) -> list[Item]:
+def outlet_items(case: Case, outlet: Outlet, loaded: bool = False) -> list[Item]:
     """A register or grille with the filter in it."""
     system: DuctSystem = outlet.up
     flow, drop = outlet_flow(case, outlet), case.maybe(outlet, "pressure_drop")
@@ -85,7 +87,7 @@ def outlet_items(case: Case, outlet: Outlet) -> list[Item]:
     elif drop is None and not grilles_are_counted(system):
         found = grille_allowance(case, label, flow, f"{outlet.path}.pressure_drop")
     if outlet.filter in case.design.filters:
-        found.append(filter_item(case, case.design.filters[outlet.filter], flow, loaded=False))
+        found.append(filter_item(case, case.design.filters[outlet.filter], flow, loaded))
     return found
 
 

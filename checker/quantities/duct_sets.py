@@ -2,7 +2,6 @@
 
 import re
 from collections.abc import Callable, Iterable
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of
 from checker.design.airway import Airway, Run
@@ -10,6 +9,7 @@ from checker.design.ducts import DuctSystem
 from checker.design.fields import fold
 from checker.quantities.duct_flow import duct_label
 from checker.quantities.duct_scope import one_line_ducts, systems
+from checker.record import Record
 
 METALS = ("galvanized steel", "stainless steel", "aluminum", "copper", "unknown metal", "lined steel")
 STEELS = ("galvanized steel", "stainless steel", "lined steel")
@@ -18,7 +18,7 @@ NUMBERS = {word: place for place, word in enumerate(["zero", "one", "two", "thre
 FASTENERS = re.compile(r"(\d+|" + "|".join(NUMBERS) + r")\s+(?:[\w-]+\s+){0,3}?(?:screw|rivet)")
 
 
-class DuctSet(NamedTuple):
+class DuctSet(Record):
     """The runs of a system, or the one duct of a fan."""
 
     path: str

@@ -1,12 +1,12 @@
 """The duct sheet as the trade fills it in: available static pressure, total effective length, friction rate."""
 
 from math import inf
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.airway import Run
 from checker.design.ducts import DuctSystem
 from checker.design.fans import Fan
+from checker.design.fields import FrictionRate, Length, Pressure
 from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_metre
 from checker.quantities.circuits import system_circuit
 from checker.quantities.duct_flow import run_flow, system_flow
@@ -15,17 +15,18 @@ from checker.quantities.duct_losses import fitting_items
 from checker.quantities.duct_ways import outlet_shares, sides_of, whole_flow_shares
 from checker.quantities.static_budget import decided_clean
 from checker.quantities.static_offer import offer
+from checker.record import Record
 from checker.sizes import equivalent_diameter
 
 Bounds = tuple[float, float]
 
 
-class Sheet(NamedTuple):
+class Sheet(Record):
     """Figures that a designer declares; None where neither the system nor the papers state them."""
 
-    friction_rate: float | None
-    length: float | None
-    available: float | None
+    friction_rate: FrictionRate | None
+    length: Length | None
+    available: Pressure | None
 
 
 @quantity()
@@ -112,7 +113,7 @@ def run_length(case: Case, run: Run) -> Bounds:
     return length + sum(end[0] for end in ends) / rate, length + sum(end[1] for end in ends) / rate
 
 
-class Difference(NamedTuple):
+class Difference(Record):
     """A declared figure beside what the design gives at best: its key, its dimension, both values."""
 
     field: str
@@ -138,10 +139,10 @@ def sheet_differences(case: Case, system: DuctSystem) -> list[Difference]:
     return found
 
 
-class Rate(NamedTuple):
+class Rate(Record):
     """A friction rate, Pa/m: the greatest that the design allows, or the one that the designer declares."""
 
-    value: float
+    value: FrictionRate
     is_declared: bool
 
 

@@ -1,6 +1,5 @@
 """How the air of a system divides itself with every damper open: the duct network, solved at its design airflow."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.ducts import DuctSystem
@@ -14,11 +13,12 @@ from checker.quantities.duct_losses import Item, duct_items
 from checker.quantities.duct_solved import has_curve
 from checker.quantities.duct_ways import grilles_are_counted
 from checker.quantities.solved_airflows import moved
+from checker.record import Record
 
 NEGLIGIBLE = 1e-3
 
 
-class Division(NamedTuple):
+class Division(Record):
     """Airflow by run, m3/s, in the direction of the design: with the losses at best, and at worst."""
 
     low: dict[str, float]

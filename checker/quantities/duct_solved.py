@@ -1,6 +1,5 @@
 """A solved duct system: operating point, flow in every run and outlet, pressures, and what dampers must take."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.equipment import Equipment
@@ -11,9 +10,10 @@ from checker.quantities.duct_graph import mover_of
 from checker.quantities.duct_mesh_walk import joint_names
 from checker.quantities.duct_network import Answer, DuctNetwork, check_held, duct_network, solve
 from checker.quantities.duct_parts import design_flow
+from checker.record import Record
 
 
-class SolvedSystem(NamedTuple):
+class SolvedSystem(Record):
     """A circuit's network and its solution with dampers open: with all losses at best (`low`), and at worst (`high`).
 
     `high` is None where there is none, for the reason in `open`. `design` is the design airflow in m3/s, `designs`

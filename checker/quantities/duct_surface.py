@@ -1,11 +1,11 @@
 """How cold the air in a duct gets, what air is around it, and whether water condenses on it or in it."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, gather, path_of, quantity
 from checker.design.airway import Airway, Run
 from checker.design.ducts import DuctSystem
 from checker.design.fans import Fan
+from checker.design.fields import Resistance, Temperature
 from checker.physics.air import SPECIFIC_HEAT_DRY_AIR
 from checker.physics.condensation import SAFETY, SURFACE_RESISTANCE, least_insulation, surface_temperature
 from checker.physics.duct_condensation import Course, air_at_end, least_insulation_inside, wall_at_end
@@ -21,25 +21,26 @@ from checker.quantities.moist_air import (
     worked_out,
 )
 from checker.quantities.moisture_balance import recovery_of
+from checker.record import Record
 
 FILM = SURFACE_RESISTANCE["still air, dull"]
 WARMEST_COLD_AIR = 295.15
 """K; a stated duct air temperature above this is that of heating."""
 
 
-class Ambient(NamedTuple):
+class Ambient(Record):
     """Air around a duct: temperature and dew point, K."""
 
-    temperature: float
-    dew_point: float
+    temperature: Temperature
+    dew_point: Temperature
 
 
-class Surface(NamedTuple):
+class Surface(Record):
     """Outside of a duct in K, the dew point of the air around it, and the insulation in m2 K/W that keeps it dry."""
 
-    temperature: float
-    dew_point: float
-    needed: float
+    temperature: Temperature
+    dew_point: Temperature
+    needed: Resistance
 
     @property
     def is_wet(self) -> bool:
@@ -139,13 +140,13 @@ def capacity_flow(case: Case, run: Run) -> float:
     return run_flow(case, run) * air_density(case, run) * SPECIFIC_HEAT_DRY_AIR
 
 
-class InnerWall(NamedTuple):
+class InnerWall(Record):
     """Air and inner wall in K at the end of a run in the cold, the dew point of the air, and the insulation needed."""
 
-    air: float
-    wall: float
-    dew_point: float
-    needed: float
+    air: Temperature
+    wall: Temperature
+    dew_point: Temperature
+    needed: Resistance
 
 
 @quantity("", "exit temperature of the run, less the share of the inner film", "ASHRAE Handbook - Fundamentals, chapter 4")

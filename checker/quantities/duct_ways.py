@@ -3,12 +3,12 @@
 from collections.abc import Iterable
 from functools import partial
 from itertools import chain
-from typing import NamedTuple
 
 from checker.case import Case, Missing, gather, path_of
 from checker.design.ducts import DuctSystem, Loss
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
+from checker.design.fields import Pressure
 from checker.design.filters import Filter
 from checker.physics.losses import Device
 from checker.quantities.circuits import Circuit, circuit_flow
@@ -16,16 +16,17 @@ from checker.quantities.duct_flow import outlet_flow, run_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, tree
 from checker.quantities.duct_losses import TERMINALS, Item, duct_items, filter_item, opening_item
 from checker.quantities.duct_scope import systems_of
+from checker.record import Record
 
 COIL_EXPONENTS = (1.7, 2.0)
 
 
-class Share(NamedTuple):
+class Share(Record):
     """What one thing takes of the static pressure, Pa, between two bounds; `ask` is the key that would tell."""
 
     name: str
-    low: float
-    high: float
+    low: Pressure
+    high: Pressure
     ask: str
 
 

@@ -1,16 +1,18 @@
 """Airtightness limits, rated efficiencies, electric heat, and the seasonal energy of heat pumps."""
 
 from functools import partial
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.codebook import converted
 from checker.design.energy_paper import EnergyPaper
 from checker.design.equipment import Equipment
+from checker.design.fields import AirChangesAt50
 from checker.design.performance import Ratings
 from checker.each import blank
-from checker.physics.heat_pump import REGION_IV, SeasonalEnergy, seasonal_energy
-from checker.quantities.climate import zone_number
+from checker.physics.heat_pump import SeasonalEnergy, seasonal_energy
+from checker.physics.heating_season import nearest_region, season_bins
+from checker.physics.ventilation_energy import SECONDS_OF_HOUR
+from checker.quantities.climate import is_marine, zone_number
 from checker.quantities.equipment import Group, all_heating, first_told, is_heat_pump, is_outdoors
 from checker.quantities.heat_pump import (
     backup_capacity,
@@ -22,18 +24,31 @@ from checker.quantities.heat_pump import (
 )
 from checker.quantities.ventilating_handlers import winter_outdoor
 from checker.quantities.ventilation_standard import site_of
+from checker.record import Record
+from checker.units import show
 
-NEAR_REGION_IV = 5.0
-REGION_IV_DESIGN = 258.15
-"""K (5 F), the design temperature of climate region IV; its bins serve within a few kelvin of it."""
+NEAR_REGION = 5.0
+"""K; the bins of a climate region serve so near its design temperature."""
 
 
-class LeakageLimit(NamedTuple):
+class LeakageLimit(Record):
     """Greatest leakage in 1/h at 50 Pa; `asked` would tell whether the laxer `otherwise` counts instead."""
 
-    limit: float
-    otherwise: float
+    limit: AirChangesAt50
+    otherwise: AirChangesAt50
     asked: tuple[str, ...] = ()
+
+
+class OutdoorBin(Record):
+    """An outdoor temperature in K with its time in s, or with its share of the heating season."""
+
+    temperature: float
+    time: float
+
+    def worksheet_lines(self, system: str) -> list[str]:
+        """The bin on one line."""
+        length = f"{self.time:.1%} of the season" if self.time <= 1.0 else f"{self.time / SECONDS_OF_HOUR:.0f} h"
+        return [f"{show(self.temperature, 'temperature', system)}: {length}"]
 
 
 def energy_paper(case: Case) -> EnergyPaper:
@@ -147,18 +162,28 @@ def one_resistance(case: Case, unit: Equipment) -> float:
     return backup_capacity(case, unit)
 
 
-@quantity("", "as stated for the site; else the shares of AHRI region IV where the design temperature is like its own")
-def bins(case: Case, node: object) -> tuple[tuple[float, float], ...]:
-    """(outdoor K, time) of the heating season. NotApplicable where the site has none and is unlike region IV."""
+def stated_bins(case: Case) -> tuple[OutdoorBin, ...]:
+    """The bins as stated for the site; nothing where it states none. Raises Missing where `tbd`."""
     site = site_of(case)
-    if site.temperature_bins:
-        rows = gather([partial(case.all, row, "temperature", "time") for row in site.temperature_bins])
-        return tuple((float(temperature), float(time)) for temperature, time in rows)
     if path_of(site, "temperature_bins") in case.design.tbd:
         raise Missing(path_of(site, "temperature_bins"))
-    if abs(winter_outdoor(case, node) - REGION_IV_DESIGN) > NEAR_REGION_IV:
+    rows = gather([partial(case.all, row, "temperature", "time") for row in site.temperature_bins])
+    return tuple(OutdoorBin(float(temperature), float(time)) for temperature, time in rows)
+
+
+@quantity("", "the one whose design temperature is nearest; VI in marine zones", "AHRI 210/240-2017, climate regions")
+def climate_region(case: Case, node: object) -> str:
+    """Climate region of the site, whose bins stand for its winter. NotApplicable where none is near."""
+    name, apart = nearest_region(winter_outdoor(case, node), is_marine(case, node))
+    if apart > NEAR_REGION:
         raise NotApplicable("the site states no temperature bins")
-    return REGION_IV
+    return name
+
+
+@quantity("", "as stated for the site; else the shares of its climate region", "AHRI 210/240-2017, fractional bin hours")
+def bins(case: Case, node: object) -> tuple[OutdoorBin, ...]:
+    """The bins of the heating season. NotApplicable where the site has none and no region is near."""
+    return stated_bins(case) or tuple(OutdoorBin(*row) for row in season_bins(climate_region(case, node)))
 
 
 @quantity("", "bin method, cycling by AHRI 210/240", "ASHRAE Handbook - Fundamentals, chapter Energy Estimating")

@@ -2,7 +2,7 @@
 
 from collections.abc import Mapping
 from functools import partial
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.case import CannotJudge, Case, Missing, gather, path_of
 from checker.codebook import converted
@@ -12,15 +12,19 @@ from checker.physics.heat_pump import capacity_at
 from checker.quantities.airtightness import air_changes_at_50
 from checker.quantities.climate import zone_number
 from checker.quantities.duct_exposure import house_air_systems
-from checker.quantities.duct_leakage import whereabouts
+from checker.quantities.duct_leakage import BARE, served_area, stated_leakage, total_leakage, whereabouts
 from checker.quantities.energy import heat_pumps, is_conditioner, ratings_of
 from checker.quantities.equipment import is_heat_pump
 from checker.quantities.heat_pump import RATING_TEMPERATURE, table_of
+from checker.record import Record
 from checker.rule import Num
 from checker.units import parse
 
+WITHOUT_DUCTS = frozenset({"wall unit", "floor unit", "ceiling unit", "boiler", "electric heat", "stove", "fireplace"})
+OUTDOORS = frozenset({"heat pump", "air conditioner", "dehumidifier", "water heater"})
 
-class Short(NamedTuple):
+
+class Short(Record):
     """One requirement that is not met: of what, which figure, what it is and what it must be."""
 
     thing: str
@@ -29,10 +33,39 @@ class Short(NamedTuple):
     wanted: Num
 
 
-def shortfalls(case: Case, measure: str, wanted: Mapping[str, Any]) -> list[Short]:
-    """Where the design falls short of a measure. Raises Missing; CannotJudge for a measure of another section."""
+def shortfalls(case: Case, measure: str, wanted: Any) -> list[Short]:
+    """Where the design falls short of a measure, of the nearest of its rows for the zone. Raises Missing, CannotJudge."""
+    if isinstance(wanted, Mapping):
+        return of_row(case, measure, wanted)
+    zone = zone_number(case, case.design)
+    rows = [row for row in wanted if covers(row["zones"], zone)]
+    found: list[list[Short]] = []
+    gaps: list[Missing] = []
+    for row in rows:
+        try:
+            found.append(of_row(case, measure, row))
+        except Missing as gap:
+            gaps.append(gap)
+    if any(not short for short in found):
+        return []
+    if gaps:
+        raise min(gaps, key=lambda gap: len(gap.paths))
+    if not found:
+        raise CannotJudge(f"the measure `{measure}` has no row for zone {zone}")
+    return min(found, key=len)
+
+
+def covers(zones: list[int], zone: int) -> bool:
+    """Whether a span of climate zones holds this one."""
+    return int(zones[0]) <= zone <= int(zones[1])
+
+
+def of_row(case: Case, measure: str, wanted: Mapping[str, Any]) -> list[Short]:
+    """Where the design falls short of one row of figures."""
     if measure == "ducts inside":
         return of_ducts(case)
+    if measure == "tight ducts":
+        return of_duct_leakage(case, wanted)
     if measure in ("recovery", "tight with recovery"):
         found = of_recovery(case, wanted)
         return [*of_tightness(case, wanted), *found]
@@ -72,9 +105,9 @@ def of_heat_pumps(case: Case, wanted: Mapping[str, Any]) -> list[Short]:
     if not pumps:
         raise Missing("equipment")
     found = [
-        short for unit in pumps for short in of_ratings(case, unit, wanted, ("hspf", "hspf2", "seer", "seer2"))
+        short for unit in pumps for short in of_ratings(case, unit, wanted, ("hspf", "hspf2", "seer", "seer2", "eer2"))
     ]
-    if "cold_share" in wanted and zone_number(case, case.design) >= int(wanted["cold_from_zone"]):
+    if "cold_share" in wanted and not found:
         for unit in pumps:
             share = capacity_kept(case, unit)
             least = float(converted(wanted["cold_share"], "share"))
@@ -113,6 +146,8 @@ def of_ducts(case: Case) -> list[Short]:
     """Ducts that are not inside."""
     systems = house_air_systems(case)
     if not systems:
+        if is_ductless(case):
+            return []
         raise Missing("ducts")
     found = []
     for system in systems:
@@ -121,6 +156,27 @@ def of_ducts(case: Case) -> list[Short]:
             found.append(Short(str(system.name), "its ducts", Num(", ".join(where.outside[:3])), Num("inside")))
         elif where.open:
             raise Missing(*where.open)
+    return found
+
+
+def is_ductless(case: Case) -> bool:
+    """Whether heads, heaters or water alone heat and cool the house, so that no duct can be outside."""
+    kinds = {unit.kind for unit in case.design.equipment.values()}
+    return bool(kinds & WITHOUT_DUCTS) and kinds <= WITHOUT_DUCTS | OUTDOORS
+
+
+def of_duct_leakage(case: Case, wanted: Mapping[str, Any]) -> list[Short]:
+    """Duct systems that leak more than the measure lets them."""
+    systems = house_air_systems(case)
+    if not systems:
+        raise Missing("ducts")
+    found = []
+    for system in systems:
+        leak, area = gather([partial(total_leakage, case, system), partial(served_area, case, system)])
+        rough = case.get(stated_leakage(case, system), "stage") == BARE
+        most = parse(wanted["rough" if rough else "complete"], "leakage_per_area") * area
+        if leak > most * (1 + 1e-9):
+            found.append(Short(str(system.name), "its leakage", Num(leak, "leakage"), Num(most, "leakage")))
     return found
 
 
@@ -150,12 +206,32 @@ def of_one_recovery(case: Case, fan: Fan, wanted: Mapping[str, Any]) -> list[Sho
         least = float(converted(wanted[key], "share"))
         if value is not None and value > 0.0 and value < least * (1 - 1e-9):
             found.append(Short(str(fan.name), figure, Num(float(value), "share"), Num(least, "share")))
-    if "power" in wanted:
-        most = parse(wanted["power"], "specific_fan_power")
-        for setting in fan.settings.values():
-            power, flow = case.maybe(setting, "power"), case.maybe(setting, "airflow")
-            if power is not None and flow and power > most * flow * (1 + 1e-9):
-                found.append(
-                    Short(str(fan.name), "its power", Num(power / flow, "specific_fan_power"), Num(most, "specific_fan_power"))
-                )
-    return found
+    return [*found, *of_thawing(case, fan, wanted), *of_power(case, fan, wanted)]
+
+
+def of_thawing(case: Case, fan: Fan, wanted: Mapping[str, Any]) -> list[Short]:
+    """Thawing by indoor air blown round, in zones in which the measure rules it out."""
+    spans = wanted.get("no_recirculation")
+    way = case.maybe(fan.recovery, "frost_control") if fan.recovery is not None else None
+    if spans is None or way is None or "recirc" not in str(way).lower():
+        return []
+    everywhere = covers(spans, 0) and covers(spans, 8)
+    if not everywhere and not covers(spans, zone_number(case, case.design)):
+        return []
+    return [Short(str(fan.name), "its frost control", Num(str(way)), Num("one without recirculation"))]
+
+
+def of_power(case: Case, fan: Fan, wanted: Mapping[str, Any]) -> list[Short]:
+    """Power at the setting of least airflow, at which the measure takes it."""
+    stated = [
+        (float(flow), float(power))
+        for setting in fan.settings.values()
+        if (flow := case.maybe(setting, "airflow")) and (power := case.maybe(setting, "power")) is not None
+    ]
+    if "power" not in wanted or not stated:
+        return []
+    most = parse(wanted["power"], "specific_fan_power")
+    flow, power = min(stated)
+    if power <= most * flow * (1 + 1e-9):
+        return []
+    return [Short(str(fan.name), "its power", Num(power / flow, "specific_fan_power"), Num(most, "specific_fan_power"))]

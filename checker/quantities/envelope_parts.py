@@ -1,10 +1,10 @@
 """The parts of the envelope room by room: net areas, windows by facade, temperatures of what lies beyond."""
 
 from collections.abc import Sequence
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, gather, path_of, quantity
 from checker.design.envelope import (
+    POINTS,
     BelowGradeWall,
     Buffer,
     Fenestration,
@@ -13,13 +13,17 @@ from checker.design.envelope import (
     Slab,
     Surface,
 )
+from checker.design.fields import Temperature
 from checker.each import blank
 from checker.physics.air import sensible_heat_factor
 from checker.physics.heating_load import buffer_temperature
 from checker.quantities.airtightness import house_of
 from checker.quantities.assembly_values import OPEN_AIR, envelope_of, surface_kind, surface_u
-from checker.quantities.equipment import heated_rooms
+from checker.quantities.default_glass import assumption, door_u, of_kind
+from checker.quantities.distribution import spaces
+from checker.quantities.equipment import HABITABLE, heated_rooms
 from checker.quantities.moist_air import indoor_winter, pressure, winter_design, worked_out
+from checker.record import Record
 
 Part = Surface | Fenestration | OutsideDoor | BelowGradeWall | Slab
 
@@ -34,6 +38,13 @@ def parts(case: Case, _design: object) -> list[Part]:
     ]  # fmt: skip
     if not every:
         raise Missing("envelope.surfaces")
+    # what is to be decided, or was refused as a whole, is no part that is absent
+    places = {str(part.path) for part in every}
+    sections = ("surfaces", "windows", "doors", "below_grade_walls", "slabs")
+    open_ = [path for path in sorted(case.design.tbd) if path.startswith("envelope.") and path.split(".")[1] in sections]
+    undecided = [path for path in open_ if path.count(".") < 2 or not any(f"{path}.".startswith(f"{each}.") for each in places)]
+    if undecided:
+        raise Missing(*undecided)
     rooms = {room.name for room in heated_rooms(case)}
     named = gather([lambda part=part: (part, str(case.get(part, "room"))) for part in every])  # type: ignore[misc]
     return [part for part, room in named if room in rooms]
@@ -43,7 +54,8 @@ def parts(case: Case, _design: object) -> list[Part]:
 def is_enclosed(case: Case, design: object) -> bool:
     """True where the envelope has walls, windows, something overhead and something below. Raises Missing."""
     envelope, found = envelope_of(case), parts(case, design)
-    kinds = {surface_kind(case, part) for part in found if isinstance(part, Surface)}
+    surfaces = [part for part in found if isinstance(part, Surface)]
+    kinds = {surface_kind(case, part) for part in surfaces}
     absent = []
     if "wall" not in kinds and not envelope.below_grade_walls:
         absent.append("envelope.surfaces")
@@ -53,15 +65,36 @@ def is_enclosed(case: Case, design: object) -> bool:
         absent.append("envelope.slabs")
     if not envelope.windows and "envelope.windows" not in case.design.stated_none:
         absent.append("envelope.windows")
+    # a warm attic or crawl space has a shell of its own, without which it would lose nothing
+    if all_inside(case, surfaces, ("ceiling", "roof")):
+        absent.append("envelope.surfaces.roof")
+    if all_inside(case, surfaces, ("floor",)) and not envelope.slabs and not envelope.below_grade_walls:
+        absent.append("envelope.below_grade_walls")
+    absent += [f"envelope.surfaces.{name}" for name in bare_rooms(case, found)]
     if absent:
         raise Missing(*dict.fromkeys(absent))
     return True
 
 
+def all_inside(case: Case, surfaces: Sequence[Surface], kinds: tuple[str, ...]) -> bool:
+    """Whether there are surfaces of these kinds, and all face an attic or crawl space inside the insulation."""
+    chosen = [part for part in surfaces if surface_kind(case, part) in kinds]
+    return bool(chosen) and all(is_inside(case, str(case.get(part, "faces"))) for part in chosen)
+
+
+def bare_rooms(case: Case, found: Sequence[Part]) -> list[str]:
+    """Rooms to live in that no part of the envelope encloses, nor a room that they are open to."""
+    enclosed = {part.room for part in found}
+    joined = spaces(case, case.design)
+    bare = [room for room in heated_rooms(case) if not joined[room.name] & enclosed]
+    return [room.name for room in bare if case.maybe(room, "use") in HABITABLE]
+
+
 def window_area(case: Case, window: Fenestration) -> float:
     """Area of a window, or of several alike, m2."""
-    count = case.maybe(window, "count")
-    return float(case.get(window, "area")) * (1 if count is None else int(count))
+    count, size = case.maybe(window, "count"), case.maybe(window, "size")
+    one = case.get(window, "area") if size is None or window.area is not None else size.area
+    return float(one) * (1 if count is None else int(count))
 
 
 def glazing_of(case: Case, window: Fenestration) -> Glazing:
@@ -77,7 +110,12 @@ def of_window(case: Case, window: Fenestration, field: str) -> float:
         return float(own)
     if window.glazing is None:
         raise Missing(path_of(window, field))
-    return float(case.get(glazing_of(case, window), field))
+    return of_kind(case, glazing_of(case, window), field, window.faces == "sky")
+
+
+def defaulted(case: Case, window: Fenestration, *fields: str) -> tuple[str, ...]:
+    """Which of these figures of a window are the code's defaults, as words."""
+    return assumption(glazing_of(case, window), *(each for each in fields if getattr(window, each) is None))
 
 
 @quantity()
@@ -103,6 +141,11 @@ def net_area(case: Case, surface: Surface) -> float:
         each for each in envelope_of(case).surfaces.values()
         if each.room == surface.room and each.faces == surface.faces and each.net_area is None
     ]  # fmt: skip
+    if surface.faces in POINTS and len(alike) > 1:  # a roof that slopes that way keeps its area beside a wall
+        upright = [each for each in alike if surface_kind(case, each) not in ("roof", "ceiling")]
+        if upright and surface not in upright:
+            return gross
+        alike = upright or alike
     total = sum(gather([lambda each=each: float(case.get(each, "area")) for each in alike]))  # type: ignore[misc]
     if taken > total * (1 + 1e-9):
         raise CannotJudge(f"windows and doors of {surface.room} facing {surface.faces} are larger than its walls there")
@@ -117,10 +160,10 @@ def holes(case: Case, surface: Surface) -> float:
     return sum(window_area(case, each) for each in windows) + sum(float(case.get(each, "area")) for each in doors)
 
 
-class Beyond(NamedTuple):
+class Beyond(Record):
     """Temperature in K on the other side of a surface, and what was assumed of it."""
 
-    temperature: float
+    temperature: Temperature
     assumed: tuple[str, ...] = ()
 
 
@@ -131,6 +174,13 @@ def winter_beyond(case: Case, place: str) -> Beyond:
     if place == "heated space" or is_inside(case, place):
         return Beyond(indoor_winter(case, case.design).temperature, ("as warm as the rooms",))
     return winter_buffer(case, envelope_of(case).buffers.get(place) or blank(Buffer, f"envelope.buffers.{place}"))
+
+
+def require_there(case: Case, what: str, place: str) -> None:
+    """CannotJudge where a part faces an attic or crawl space that the house says it has not."""
+    field = {"attic": "attic", "crawl space": "crawl_space"}.get(place)
+    if field is not None and case.maybe(house_of(case), field) == "none":
+        raise CannotJudge(f"{what} faces the {place}, and the house says that it has none")
 
 
 def is_inside(case: Case, place: str) -> bool:
@@ -151,14 +201,27 @@ def winter_buffer(case: Case, buffer: Buffer) -> Beyond:
         if buffer.name == "basement":
             raise Missing(path_of(buffer, "winter_temperature"))
         return Beyond(outdoor, ("as cold as outdoors",))
-    area, u = case.all(buffer, "outside_area", "outside_u")
-    inward = sum(surface_u(case, each).value * net_area(case, each) for each in facing(case, buffer.name))
-    volume, changes = case.maybe(buffer, "volume"), case.maybe(buffer, "air_changes")
-    air = 0.0 if volume is None or changes is None else volume * changes / 3600.0
-    heat = sensible_heat_factor(pressure(case, case.design)) * air
-    return Beyond(worked_out(lambda: buffer_temperature(inward, indoor, area * u, outdoor, heat)), ("by heat balance",))
+    fields = ["outside_area", "outside_u"]
+    if is_vented(case, buffer.name) or any(case.maybe(buffer, each) is not None for each in ("volume", "air_changes")):
+        fields += ["volume", "air_changes"]
+    area, u, *air = case.all(buffer, *fields)
+    flow = air[0] * air[1] / 3600.0 if air else 0.0
+    heat = sensible_heat_factor(pressure(case, case.design)) * flow
+    inward = inward_conductance(case, buffer.name)
+    assumed = ("by heat balance",) if air else ("by heat balance", "no outdoor air in it")
+    return Beyond(worked_out(lambda: buffer_temperature(inward, indoor, area * u, outdoor, heat)), assumed)
 
 
-def facing(case: Case, place: str) -> Sequence[Surface]:
-    """The surfaces between heated rooms and an unheated space."""
-    return [part for part in parts(case, case.design) if isinstance(part, Surface) and part.faces == place]
+def is_vented(case: Case, place: str) -> bool:
+    """Whether the house says that outdoor air passes through its attic or crawl space."""
+    field = {"attic": "attic", "crawl space": "crawl_space"}.get(place)
+    return field is not None and case.maybe(house_of(case), field) == "vented"
+
+
+def inward_conductance(case: Case, place: str) -> float:
+    """What conducts between heated rooms and an unheated space, doors included, W/K."""
+    found = parts(case, case.design)
+    surfaces = [part for part in found if isinstance(part, Surface) and part.faces == place]
+    doors = [part for part in found if isinstance(part, OutsideDoor) and part.faces == place]
+    through = sum(surface_u(case, each).value * net_area(case, each) for each in surfaces)
+    return through + sum(float(door_u(case, each) * case.get(each, "area")) for each in doors)

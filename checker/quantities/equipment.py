@@ -1,6 +1,5 @@
 """Which equipment heats or cools which rooms, alone or together, and what is joined to an outdoor unit."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design import Design
@@ -9,6 +8,7 @@ from checker.design.fields import Node
 from checker.design.rooms import Room
 from checker.quantities.distribution import of_equipment
 from checker.quantities.room_uses import room_use
+from checker.record import Record
 
 HEADS = frozenset({"wall unit", "floor unit", "ceiling unit", "slim duct unit"})
 POINT_SOURCES = frozenset({"wall unit", "floor unit", "ceiling unit", "electric heat", "stove", "fireplace"})
@@ -16,11 +16,13 @@ COMPRESSOR_KINDS = HEADS | {"heat pump", "air conditioner", "packaged unit"}
 HEATER_KINDS = HEADS | {"furnace", "boiler", "heat pump", "electric heat", "packaged unit"}
 COOLER_KINDS = HEADS | {"heat pump", "air conditioner", "packaged unit"}
 BURNING_KINDS = frozenset({"furnace", "boiler"})
+NOT_THE_ROOMS = frozenset({"water heater", "portable heater"})
+"""Kinds that never count as heating or cooling rooms: the code counts no portable heater as heating."""
 HABITABLE = ("bedroom", "living", "dining", "kitchen", "office")
 UNHEATED_USES = ("garage", "attic", "crawl space")
 
 
-class Group(NamedTuple):
+class Group(Record):
     """Units that share rooms, by name. `lacking`: paths that would say what a unit serves."""
 
     path: str
@@ -64,7 +66,7 @@ def is_heat_pump(case: Case, unit: Equipment) -> bool:
 
 def gives(case: Case, unit: Equipment, field: str) -> bool:
     """Whether a unit heats (`heating`) or cools (`cooling`) rooms itself."""
-    if unit.kind == "water heater" or path_of(unit, field) in case.design.stated_none or indoor_units(case, unit):
+    if unit.kind in NOT_THE_ROOMS or path_of(unit, field) in case.design.stated_none or indoor_units(case, unit):
         return False
     if getattr(unit, field) is not None or path_of(unit, field) in case.design.tbd:
         return True
@@ -112,7 +114,7 @@ def rooms_served(case: Case, unit: Equipment) -> tuple[str, ...]:
     return tuple(sorted(rooms))
 
 
-class Reach(NamedTuple):
+class Reach(Record):
     """Rooms that some units reach together, and paths that would say more."""
 
     rooms: frozenset[str]

@@ -1,6 +1,5 @@
 """The duct of an exhaust fan, recovery unit or hood, whether it stands under the device or among the runs."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.airway import Airway, Run
@@ -8,7 +7,9 @@ from checker.design.ducts import DuctSystem
 from checker.design.fans import Fan, Setting
 from checker.quantities.local_exhaust import Exhauster, systems_of
 from checker.quantities.movers import exhaust_flow, supply_flow
+from checker.quantities.piece_shapes import uncounted_pieces
 from checker.quantities.room_uses import room_use
+from checker.record import Record
 
 SMOOTH = frozenset(
     {"galvanized steel", "stainless steel", "copper", "aluminum", "rigid plastic", "pvc", "unknown metal"}
@@ -22,7 +23,7 @@ COLD_PLACES = frozenset({"attic", "crawl space", "garage", "outdoors", "roof", "
 DUCTLESS_KINDS = ("through-the-wall",)
 
 
-class Line(NamedTuple):
+class Line(Record):
     """Ducts that one stream of air takes in series; `path` is that of the first."""
 
     path: str
@@ -135,6 +136,9 @@ def elbow_count(case: Case, device: Exhauster) -> int:
     counted = [case.maybe(section, "pieces") for section in line.sections]
     if not any(counted) and path_of(first, "pieces") not in case.design.stated_none:
         raise Missing(path_of(first, "pieces"))
+    uncounted = [path for section in line.sections for path in uncounted_pieces(case, section)]
+    if uncounted:
+        raise Missing(*uncounted)
     elbows = sum(ELBOWS.get(piece, 0) * count for pieces in counted for piece, count in pieces.items())
     turn = case.maybe(device, "turn_at_outlet") if isinstance(device, Fan) else None
     return int(max(elbows, TURNS.get(turn or "none", 0)))

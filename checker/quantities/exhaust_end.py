@@ -1,6 +1,5 @@
 """Where the air of an exhaust fan, recovery unit or hood ends: outdoors, or a place where it may not."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
@@ -8,6 +7,7 @@ from checker.design.hoods import Hood
 from checker.design.openings import Opening
 from checker.quantities.local_exhaust import Exhauster, devices, points_of, systems_of
 from checker.quantities.room_uses import BATH_USES, room_use, rooms_used_as
+from checker.record import Record
 
 THROUGH_THE_SHELL = ("outdoors", "roof", "exterior wall")
 EXHAUST_KINDS = ("exhaust", "kitchen exhaust", "combined intake and exhaust", "other", None)
@@ -18,7 +18,7 @@ NOT_OUTDOORS = {
 OWN_PLACES = ("attic", "crawl space", "garage")
 
 
-class End(NamedTuple):
+class End(Record):
     """One end of an exhaust: the field that says so, its name, the place, and the opening if it is one."""
 
     path: str

@@ -1,10 +1,11 @@
 """The code's table of exhaust duct lengths: how a duct enters it and what it allows."""
 
 from math import inf
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.fans import Fan
+from checker.design.fields import Airflow, Diameter, Length
 from checker.physics.exhaust_length import FLEX_ROUGHNESS, FOOT, SMOOTH_ROUGHNESS, tabulated_length
 from checker.physics.validity import OutOfRange
 from checker.quantities.exhaust_duct import (
@@ -17,6 +18,7 @@ from checker.quantities.exhaust_duct import (
 )
 from checker.quantities.fan_ratings import SLACK, flow_rated_at, rated_points
 from checker.quantities.local_exhaust import Exhauster
+from checker.record import Record
 
 INCH = 0.0254
 CFM = FOOT**3 / 60.0
@@ -24,12 +26,12 @@ CLOSE = 1e-6
 ESCAPES = {"maker": "its duct follows the fan maker's design", "measured": "its airflow is measured"}
 
 
-class TableRow(NamedTuple):
+class TableRow(Record):
     """With what a duct enters the code's length table: column, diameter in m, airflow in m3/s."""
 
     kind: str
-    diameter: float
-    airflow: float
+    diameter: Diameter
+    airflow: Airflow
 
 
 def longest_by_table(table: dict[str, Any], row: TableRow) -> float:
@@ -72,19 +74,19 @@ def table_row(case: Case, line: Line, airflow: float) -> TableRow:
     return rows.pop()
 
 
-class Judged(NamedTuple):
+class Judged(Record):
     """A duct against the table: lengths in m (inf: no limit), elbows, row, whether the fan is rated for it.
 
     `stated` is the airflow that a suggestion has to carry, m3/s, rated for it or not.
     """
 
-    length: float
+    length: Length
     elbows: int
-    base: float
-    allowed: float
+    base: Length
+    allowed: Length
     row: TableRow
     rated: bool
-    stated: float
+    stated: Airflow
 
 
 @quantity()

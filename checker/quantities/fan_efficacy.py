@@ -1,28 +1,32 @@
 """Airflow per watt of ventilation fans: the points a design states, and the row of the code's table."""
 
-from typing import NamedTuple
 
-from checker.case import Case, Missing, NotApplicable, path_of, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.codebook import converted
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
+from checker.design.fields import Airflow, Efficacy, Pressure
 from checker.design.hoods import Hood
 from checker.physics.ventilation_energy import fan_efficacy
-from checker.quantities.movers import exhaust_flow, supply_flow
+from checker.quantities.movers import exhaust_flow, is_continuous, supply_flow
+from checker.quantities.ventilating_handlers import outdoor_flow
 from checker.quantities.ventilation import SLACK, edge
+from checker.record import Record
 
+Ventilator = Fan | Hood | Equipment
+HANDLER = "air handler"
 IN_LINE = ("in-line", "remote")
 EXHAUST_FANS = ("ceiling", "wall", "through-the-wall")
 
 
-class Point(NamedTuple):
+class Point(Record):
     """A point at which airflow m3/s and power W are stated, with the static pressure Pa if that is too."""
 
     path: str
-    airflow: float
-    efficacy: float
-    static: float | None
-    least: float
+    airflow: Airflow
+    efficacy: Efficacy
+    static: Pressure | None
+    least: Efficacy
 
     @property
     def reaches(self) -> bool:
@@ -31,10 +35,12 @@ class Point(NamedTuple):
 
 
 @quantity()
-def efficacy_kind(case: Case, device: Fan | Hood) -> str:
+def efficacy_kind(case: Case, device: Ventilator) -> str:
     """Row of the table that a device belongs to. NotApplicable where the table has no such row."""
     if isinstance(device, Hood):
         return "range hood"
+    if isinstance(device, Equipment):
+        return HANDLER
     role = case.get(device, "role")
     if role == "recovery" or device.kind == "recovery unit":
         return "recovery"
@@ -58,9 +64,11 @@ def least_efficacy(case: Case, kind: str, airflow: float) -> float:
 
 
 @quantity()
-def points(case: Case, device: Fan | Hood) -> list[Point]:
+def points(case: Case, device: Ventilator) -> list[Point]:
     """The points of a device at which both airflow and power are stated. Raises Missing where there is none."""
     kind = efficacy_kind(case, device)
+    if isinstance(device, Equipment):
+        return [handler_point(case, device)]
     found = []
     for setting in device.settings.values():
         power = case.maybe(setting, "power")
@@ -79,6 +87,19 @@ def points(case: Case, device: Fan | Hood) -> list[Point]:
     return sorted(found, key=lambda point: (-point.efficacy / point.least, point.path))
 
 
+def handler_point(case: Case, unit: Equipment) -> Point:
+    """The outdoor air of an air handler for the power of its blower: while it ventilates, else as rated."""
+    least, flow = least_efficacy(case, HANDLER, 0.0), outdoor_flow(case, unit)
+    steady = [each for each in unit.settings.values() if is_continuous(case, each)]
+    power = case.maybe(steady[0], "power") if len(steady) == 1 else None
+    where: Setting | Equipment = unit if power is None else steady[0]
+    if power is None:
+        power = case.get(unit, "power")
+    if not power:
+        raise CannotJudge("a blower without any power is a misprint")
+    return Point(path_of(where, "power"), flow, fan_efficacy(flow, float(power)), None, least)
+
+
 def lowest(device: Fan | Hood) -> list[Setting]:
     """The setting to ask about: the one that runs all day by its name, else the first by name."""
     named = sorted(device.settings.values(), key=lambda setting: (setting.run != "continuous", setting.name))
@@ -91,19 +112,19 @@ def greatest_flow(case: Case, setting: Setting) -> float:
 
 
 @quantity()
-def best_point(case: Case, device: Fan | Hood) -> Point:
+def best_point(case: Case, device: Ventilator) -> Point:
     """The point that does best against the table: one is enough."""
     return points(case, device)[0]
 
 
 @quantity("efficacy", "airflow / power at the best stated point")
-def efficacy(case: Case, device: Fan | Hood) -> float:
+def efficacy(case: Case, device: Ventilator) -> float:
     """Airflow per watt at the point that does best against the table."""
     return best_point(case, device).efficacy
 
 
 @quantity("efficacy")
-def wanted_efficacy(case: Case, device: Fan | Hood) -> float:
+def wanted_efficacy(case: Case, device: Ventilator) -> float:
     """What the table asks for at that point."""
     return best_point(case, device).least
 

@@ -1,14 +1,13 @@
 """Where a fan runs on its curve: left of its peak, far beyond its design, and what that means for a cooling coil."""
 
 from itertools import pairwise
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.airway import Airway
 from checker.design.equipment import Equipment
 from checker.design.fans import Curve, Fan
-from checker.quantities.circuits import Circuit, circuit_flow
-from checker.quantities.duct_solved import designs_of, network_of
+from checker.quantities.circuits import Circuit, circuit_flow, ducted_circuits
+from checker.quantities.duct_solved import designs_of, has_curve, network_of
 from checker.quantities.solved_airflows import (
     DEPENDS,
     NOTHING,
@@ -18,11 +17,12 @@ from checker.quantities.solved_airflows import (
     own_ducts,
     rise_at,
 )
-from checker.quantities.static_budget import MARGIN, clean_budget
-from checker.quantities.static_offer import curve_of
+from checker.quantities.static_budget import clean_budget
+from checker.quantities.static_offer import curve_of, holds_airflow
+from checker.record import Record
 
 
-class Stall(NamedTuple):
+class Stall(Record):
     """At the airflow of the peak of a curve: that airflow, m3/s, the pressure of the fan and what the ducts take, Pa."""
 
     peak_flow: float
@@ -63,17 +63,22 @@ def stall(case: Case, circuit: Circuit) -> Stall:
         raise NotApplicable("its curve has no peak, or several fans move its air")
     flow, peak = curve.lowest_stable_flow, curve.pressure(curve.lowest_stable_flow) * network.density_ratio
     least, most = (rise_at(network, flow, worst) for worst in (False, True))
-    if least > peak * MARGIN and clean_budget(case, circuit).is_above:
+    beyond = peak * (1.0 + float(case.limit("static-margin")))
+    if least > beyond and clean_budget(case, circuit).is_above:
         raise NotApplicable("its ducts take more than it offers at the design airflow already")
-    if least <= peak * MARGIN and most > peak:
+    if least <= beyond and most > peak:
         raise CannotJudge(DEPENDS)
-    return Stall(flow, peak, least, least > peak * MARGIN)
+    return Stall(flow, peak, least, least > beyond)
 
 
 def cooling_circuits(case: Case) -> list[Circuit]:
-    """Circuits with a curve whose unit cools."""
+    """Circuits of units that cool and that have a curve, or hold their airflow up to some pressure."""
     return [
-        each for each in curved_circuits(case) if isinstance(each.mover, Equipment) and each.mover.cooling is not None
+        each
+        for each in ducted_circuits(case)
+        if isinstance(each.mover, Equipment)
+        and each.mover.cooling is not None
+        and (has_curve(each) or holds_airflow(each.mover))
     ]
 
 
@@ -85,7 +90,7 @@ def rated_cooling(case: Case, circuit: Circuit) -> float:
     return float(case.get(circuit.mover.cooling, "rated"))
 
 
-class Overrun(NamedTuple):
+class Overrun(Record):
     """Airflow at worst that a mover settles at above its design, m3/s; `held_back` where dampers can hold it back."""
 
     least: float

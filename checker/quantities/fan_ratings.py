@@ -1,36 +1,38 @@
 """At what static pressure the airflow of an exhaust fan or hood is stated: rating, settings, curves."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.fans import Curve, Fan
+from checker.design.fields import Airflow, Pressure
 from checker.physics.fan import FanCurve
 from checker.physics.validity import NoSolution, OutOfRange
 from checker.quantities.exhaust_duct import highest_flow, highest_setting
 from checker.quantities.local_exhaust import Exhauster
-from checker.quantities.movers import exhaust_flow
+from checker.quantities.movers import exhaust_flow, supply_flow
+from checker.record import Record
 
 SLACK = 1e-9
 
 
-class Rated(NamedTuple):
+class Rated(Record):
     """An airflow in m3/s and the static pressure in Pa at which it is stated."""
 
-    airflow: float
-    static: float
+    airflow: Airflow
+    static: Pressure
 
 
 @quantity()
 def rated_points(case: Case, device: Exhauster) -> tuple[Rated, ...]:
     """Every stated pair of airflow and static pressure. Raises Missing where there is none."""
     found = []
+    supplies = isinstance(device, Fan) and device.role == "supply"
     rating = device.rating if isinstance(device, Fan) else None
     if rating is not None:
         found.append(Rated(*case.all(rating, "airflow", "static")))
     for setting in device.settings.values():
         static = case.maybe(setting, "static")
         if static is not None:
-            found.append(Rated(exhaust_flow(case, setting), static))
+            found.append(Rated(supply_flow(case, setting) if supplies else exhaust_flow(case, setting), static))
     for curve in device.curves.values():
         found += [Rated(*case.all(point, "airflow", "pressure")) for point in curve.points]
     if not found:

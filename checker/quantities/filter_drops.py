@@ -2,7 +2,6 @@
 
 from functools import partial
 from math import log
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, gather, quantity
 from checker.design.filters import Filter
@@ -15,12 +14,13 @@ from checker.physics.devices import (
     drop_from_rating,
 )
 from checker.quantities.filters import count, filter_flow
+from checker.record import Record
 from checker.units import show
 
 SAME_FLOW = 0.02
 
 
-class Drop(NamedTuple):
+class Drop(Record):
     """Clean pressure drop of a filter in Pa: as stated at an airflow, and at the airflow that it sees.
 
     `low` and `high` bound what the exponent leaves open; `nominal` takes the usual one.

@@ -1,6 +1,5 @@
 """Whether outdoor air reaches a room with its door shut, and whether it is drawn out again where it comes in."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
@@ -10,13 +9,14 @@ from checker.quantities.distribution import deliveries, drawn_all_day, of_equipm
 from checker.quantities.duct_scope import mover_or_none
 from checker.quantities.room_uses import room_use, rooms_used_as
 from checker.quantities.whole_house import running
+from checker.record import Record
 
 DUCTED = ("air handler", "furnace", "slim duct unit", "packaged unit", "air conditioner")
 SHARED_USES = ("living", "dining", "kitchen")
 ROOMS_BEYOND = ("bathroom", "toilet", "closet", "laundry", "other")
 
 
-class Reach(NamedTuple):
+class Reach(Record):
     """Whether fresh air reaches a room, and by what (or what is in the way)."""
 
     reached: bool

@@ -1,12 +1,13 @@
 """What equipment delivers on the winter design day, and where a heat pump and its load are in balance."""
 
 from functools import partial
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.equipment import Capacity, Equipment
+from checker.design.fields import Temperature
 from checker.design.performance import Backup
 from checker.each import blank
+from checker.physics.entering_air import at_entering
 from checker.physics.heat_pump import (
     FURTHEST_BELOW,
     LoadLine,
@@ -25,18 +26,19 @@ from checker.quantities.equipment import (
 )
 from checker.quantities.unit_loads import group_heating_load
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
+from checker.record import Record
 
 RATING_TEMPERATURE = 281.4833333333333
 """47 F, at which heating capacity is rated."""
 
 
-class Balance(NamedTuple):
+class Balance(Record):
     """The highest outdoor temperature at which capacity and load are equal; None where one always exceeds.
 
     `short_at_design`: whether the heat pump alone falls short at the design temperature, or at its coldest point.
     """
 
-    temperature: float | None
+    temperature: Temperature | None
     short_at_design: bool
 
 
@@ -75,17 +77,21 @@ def backup_of(case: Case, unit: Equipment) -> Backup | None:
 
 
 def table_of(case: Case, unit: Equipment) -> list[PerformancePoint]:
-    """The heating performance points of a unit. Raises Missing where it has none or one lacks a figure."""
+    """The heating performance points of a unit, for the room air of the house where they tell of several.
+
+    Raises Missing where it has none or one lacks a figure.
+    """
     heating = heating_of(unit)
     if not heating.points:
         raise Missing(f"{unit.path}.heating.points")
     points = []
     for each in heating.points:
         outdoor, capacity = case.all(each, "outdoor", "capacity")
-        points.append(
-            PerformancePoint(float(outdoor), float(capacity), case.maybe(each, "power") or 0.0, case.maybe(each, "least"))
-        )
-    return points
+        power, least = case.maybe(each, "power") or 0.0, case.maybe(each, "least")
+        entering = case.maybe(each, "entering_dry_bulb")
+        points.append((entering, PerformancePoint(float(outdoor), float(capacity), power, least)))
+    told = any(entering is not None for entering, _ in points)
+    return at_entering(points, winter_indoor(case, unit)) if told else [point for _, point in points]
 
 
 def lowest_operating(case: Case, unit: Equipment) -> float | None:
@@ -143,9 +149,12 @@ def compressor_capacity(case: Case, unit: Equipment) -> float:
 
 @quantity("heat_rate")
 def backup_capacity(case: Case, unit: Equipment) -> float:
-    """Heat that the backup of a unit adds; nothing where none is stated."""
+    """Heat that the backup of a unit adds, else an electric heater in its duct; nothing where none is stated."""
     backup = backup_of(case, unit)
-    return 0.0 if backup is None else float(case.get(backup, "power"))
+    if backup is None:
+        heater = unit.duct_heater
+        return 0.0 if heater is None else float(case.get(heater, "power"))
+    return float(case.get(backup, "power"))
 
 
 @quantity("heat_rate", "output at design, backup included")

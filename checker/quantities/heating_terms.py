@@ -18,7 +18,16 @@ from checker.physics.ground import (
 from checker.physics.heating_load import edge_loss, require_winter, transmission_loss
 from checker.physics.validity import OutOfRange
 from checker.quantities.assembly_values import surface_u
-from checker.quantities.envelope_parts import Part, net_area, of_window, window_area, winter_beyond
+from checker.quantities.default_glass import assumption, door_u
+from checker.quantities.envelope_parts import (
+    Part,
+    defaulted,
+    net_area,
+    of_window,
+    require_there,
+    window_area,
+    winter_beyond,
+)
 from checker.quantities.load_records import Factor, Term
 from checker.quantities.moist_air import indoor_winter, pressure, winter_design, worked_out
 from checker.quantities.outdoor_air import OutdoorAir, Recovered
@@ -27,6 +36,7 @@ from checker.quantities.ventilation_standard import site_of
 CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 17"
 GROUND_CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 18"
 EDGE_TABLE = "Washington State Energy Code, WAC 51-11C-61061, Table A106.1"
+PLAIN_AIR = "outdoor air by leakage and fans"
 
 
 def winter_difference(case: Case) -> float:
@@ -60,16 +70,21 @@ def heating_term(case: Case, part: Part) -> Term:
             partial(surface_u, case, part), partial(net_area, case, part), partial(case.get, part, "faces"),
         ]  # fmt: skip
         u, area, faces = gather(routes)
+        require_there(case, part.name, str(faces))
         beyond = winter_beyond(case, str(faces))
         return conducted(case, f"{part.name} ({u.way})", u.value, area, beyond.temperature,
                          (*u.assumed, *beyond.assumed), u.from_memory)  # fmt: skip
     if isinstance(part, Fenestration):
         area, u_value = gather([partial(window_area, case, part), partial(of_window, case, part, "u")])
-        return conducted(case, f"window {part.name}", u_value, area, winter_design(case, case.design), group="windows")
+        return conducted(case, f"window {part.name}", u_value, area, winter_design(case, case.design),
+                         defaulted(case, part, "u"), group="windows")  # fmt: skip
     if isinstance(part, OutsideDoor):
-        u_value, area, faces = case.all(part, "u", "area", "faces")
+        routes = [partial(door_u, case, part), partial(case.get, part, "area"), partial(case.get, part, "faces")]
+        u_value, area, faces = gather(routes)
+        require_there(case, f"door {part.name}", str(faces))
         beyond = winter_beyond(case, str(faces))
-        return conducted(case, f"door {part.name}", u_value, area, beyond.temperature, beyond.assumed, group="doors")
+        assumed = (*assumption(part, "u"), *beyond.assumed)
+        return conducted(case, f"door {part.name}", u_value, area, beyond.temperature, assumed, group="doors")
     return wall_in_ground(case, part) if isinstance(part, BelowGradeWall) else slab(case, part)
 
 
@@ -115,7 +130,7 @@ def slab(case: Case, part: Slab) -> Term:
 def air_terms(case: Case, air: OutdoorAir, plain: float, recovered: list[tuple[Recovered, float]]) -> list[Term]:
     """What a share of the outdoor air takes: `plain` without recovery, the rest past the recovery units, m3/s."""
     heat, difference = sensible_heat_factor(pressure(case, case.design)), winter_difference(case)
-    terms = [air_term("outdoor air by leakage and fans", heat, plain, 0.0, difference)] if air.unrecovered > 0 else []
+    terms = [air_term(PLAIN_AIR, heat, plain, 0.0, difference)] if air.unrecovered > 0 else []
     return terms + [
         air_term(f"outdoor air through {unit.fan.name}", heat, flow, unit.sensible, difference)
         for unit, flow in recovered

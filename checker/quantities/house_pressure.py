@@ -4,7 +4,6 @@ One zone; fans keep their stated flow. Source: mass balance; ASHRAE Handbook - F
 """
 
 from math import pi, sqrt
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.airway import Airway
@@ -41,6 +40,7 @@ from checker.quantities.make_up_air import (
     way_of,
 )
 from checker.quantities.make_up_record import make_up_opening, record_of, wanted
+from checker.record import Record
 
 INDOOR_WINTER = 294.26
 """K, 70 degF, where the design does not say (common practice)."""
@@ -49,7 +49,7 @@ INDOOR_WINTER = 294.26
 SLACK = 1e-9
 
 
-class HousePressure(NamedTuple):
+class HousePressure(Record):
     """House pressure in Pa, below outdoors negative; where `beyond` is set it lies further out than that."""
 
     value: float

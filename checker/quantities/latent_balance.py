@@ -1,10 +1,10 @@
 """Moisture that ventilation and people bring in on the summer design day, against what cooling takes out."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design import Design
 from checker.design.equipment import Capacity, Equipment
+from checker.design.fields import HeatRate
 from checker.physics import moisture
 from checker.physics.air import HEAT_OF_VAPORISATION
 from checker.quantities.moist_air import (
@@ -15,16 +15,20 @@ from checker.quantities.moist_air import (
     worked_out,
 )
 from checker.quantities.moisture_balance import outdoor_air, returned
+from checker.record import Record
 
 COOLING_KINDS = frozenset(
     {"wall unit", "floor unit", "ceiling unit", "slim duct unit", "heat pump", "air conditioner", "packaged unit"}
 )
 
+WATER_DENSITY = 1000.0
+"""kg/m3."""
 
-class Cooling(NamedTuple):
+
+class Cooling(Record):
     """Latent capacity in W that is sure, and the figures that would tell more."""
 
-    sure: float
+    sure: HeatRate
     lacking: tuple[str, ...]
 
 
@@ -64,6 +68,26 @@ def cooling_of(case: Case, unit: Equipment) -> Cooling:
     return Cooling(max(0.0, total - float(sensible)), ())
 
 
+def dehumidifiers(case: Case) -> list[Equipment]:
+    """Units that are there to dry the air of the rooms."""
+    return [unit for unit in case.design.equipment.values() if unit.kind == "dehumidifier" and dries_rooms(case, unit)]
+
+
+def dries_rooms(case: Case, unit: Equipment) -> bool:
+    """Whether a dehumidifier does not merely stand in a crawl space or garage: by what it serves, or by its ducts."""
+    if unit.location not in ("crawl space", "garage") or unit.serves:
+        return True
+    return any(unit.name in (system.mover, system.name) for system in case.design.ducts.values())
+
+
+def drying_of(case: Case, unit: Equipment) -> Cooling:
+    """Latent capacity of a dehumidifier by its rated water removal; it takes out less of drier or cooler air."""
+    water = case.maybe(unit, "moisture_removal")
+    if water is None:
+        return Cooling(0.0, (path_of(unit, "moisture_removal"),))
+    return Cooling(float(water) * WATER_DENSITY * HEAT_OF_VAPORISATION, ())
+
+
 @quantity("heat_rate", "dry air x heat of vaporisation x (outdoor - indoor humidity ratio)")
 def latent_of_ventilation(case: Case, node: object) -> float:
     """Latent load that fans bring in; what the moisture recovery keeps outside is taken off."""
@@ -78,10 +102,11 @@ def latent_of_people(case: Case, node: object) -> float:
     return moisture_generation(case, node) * HEAT_OF_VAPORISATION
 
 
-@quantity("heat_rate", "total less sensible capacity, summed over the units")
+@quantity("heat_rate", "total less sensible capacity, and what dehumidifiers take out, summed over the units")
 def latent_capacity(case: Case, design: Design) -> float:
-    """Latent capacity of the cooling. Raises Missing for figures on which it depends whether it is enough."""
+    """Latent capacity of cooling and dehumidifiers. Raises Missing for figures on which it depends whether it is enough."""
     found = [cooling_of(case, unit) for unit in cooling_units(case)]
+    found += [drying_of(case, unit) for unit in dehumidifiers(case)]
     sure = sum(each.sure for each in found)
     lacking = [path for each in found for path in each.lacking] + list(returned(case, design).lacking)
     if lacking and sure < latent_of_ventilation(case, design) + latent_of_people(case, design):

@@ -1,12 +1,12 @@
 """Figures of the load calculation beside those of the design."""
 
 from collections.abc import Callable
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, either, gather, path_of, quantity
 from checker.design.controls import LoadsPaper
 from checker.design.envelope import Fenestration, Surface
 from checker.design.fans import Fan
+from checker.design.fields import Ratio, UValue
 from checker.physics.infiltration import UNIT_LEAKAGE_AREA
 from checker.quantities.airtightness import house_of
 from checker.quantities.assembly_values import OPEN_AIR, envelope_of
@@ -17,6 +17,7 @@ from checker.quantities.outdoor_air import leakage_area
 from checker.quantities.ventilation import mean_flows
 from checker.quantities.ventilation_standard import site_of
 from checker.quantities.whole_house import run_share, running, supply_of
+from checker.record import Record
 
 CLASSES = {
     "tight": "tight", "semi-tight": "good", "average": "average", "semi-loose": "leaky", "loose": "very leaky",
@@ -46,11 +47,11 @@ def design_window_area(case: Case, _node: object) -> float:
     return sum(gather([lambda window=window: window_area(case, window) for window in windows]))  # type: ignore[misc]
 
 
-class Glass(NamedTuple):
+class Glass(Record):
     """Area-weighted U-value in W/(m2 K) and solar heat gain coefficient of the windows; None where no window tells."""
 
-    u: float | None
-    shgc: float | None
+    u: UValue | None
+    shgc: Ratio | None
 
 
 def weighted(case: Case, windows: list[Fenestration], field: str) -> float | None:

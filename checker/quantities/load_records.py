@@ -1,7 +1,7 @@
 """Records of the loads: one line for each term, so that a reader can follow room by room."""
 
-from typing import NamedTuple
 
+from checker.record import Record
 from checker.units import show
 
 BTU_PER_SQUARE_FOOT = 3.154591  # W/m2 in one Btu/h ft2
@@ -9,8 +9,19 @@ BTU_PER_FOOT = 1.730735  # W/(m K) in one Btu/(h ft F)
 BTU_PER_CFM = 1117.8  # W s/(m3 K) in one Btu/(h cfm F)
 
 
-class Factor(NamedTuple):
-    """One factor of a term: its SI value, its dimension, and what it is. `flux`, `edge`, `air`: per area, length, flow."""
+BTU_PER_CFM_GRAIN = 4.3469e6  # W s kg/(m3 kg) in one Btu lb/(h cfm grain)
+
+
+def heat(watts: float, system: str) -> str:
+    """Heat of one term in the reader's units: kilowatts would round the terms of a tight house away."""
+    return f"{watts:.0f} W" if system == "metric" else show(watts, "heat_rate", system)
+
+
+class Factor(Record):
+    """One factor of a term: its SI value, its dimension, and what it is.
+
+    `flux`, `edge`, `air`, `moist air`: per area, per length, per flow, per flow and moisture.
+    """
 
     value: float
     dimension: str
@@ -26,6 +37,12 @@ class Factor(NamedTuple):
             shown = f"{self.value:.3f} W/m K" if system == "metric" else f"{self.value / BTU_PER_FOOT:.2f} Btu/h ft degF"
         elif self.dimension == "air":
             shown = f"{self.value * 1e-3:.3f} W s/L K" if system == "metric" else f"{self.value / BTU_PER_CFM:.3f} Btu/h cfm degF"
+        elif self.dimension == "moist air":
+            shown = f"{self.value * 1e-6:.2f} W s/L g/kg"
+            if system == "trade":
+                shown = f"{self.value / BTU_PER_CFM_GRAIN:.3f} Btu/h cfm grain/lb"
+        elif self.dimension == "heat_rate":
+            shown = heat(self.value, system)
         elif self.dimension == "temperature_difference" and system == "trade":
             shown = f"{self.value * 1.8:.1f} degF"
         elif self.dimension:
@@ -35,7 +52,7 @@ class Factor(NamedTuple):
         return f"{self.name} {shown}" if self.name else shown
 
 
-class Term(NamedTuple):
+class Term(Record):
     """One part of a load in W: what it is, the factors whose product it is, what was assumed, where it is from."""
 
     what: str
@@ -51,7 +68,7 @@ class Term(NamedTuple):
         product = " x ".join(factor.text(system) for factor in self.factors)
         notes = [*self.assumed, *(["from memory"] if self.from_memory else [])]
         tail = f" ({'; '.join(notes)})" if notes else ""
-        watts = show(self.watts, "heat_rate", system)
+        watts = heat(self.watts, system)
         return f"{self.what}: {product} = {watts}{tail}" if product else f"{self.what}: {watts}{tail}"
 
     def worksheet_lines(self, system: str) -> list[str]:
@@ -59,7 +76,7 @@ class Term(NamedTuple):
         return [self.line(system), f"by {self.source}"] if self.source else [self.line(system)]
 
 
-class Load(NamedTuple):
+class Load(Record):
     """The load of a room, or of the house, in W, with its terms."""
 
     name: str
@@ -78,10 +95,10 @@ class Load(NamedTuple):
     def worksheet_lines(self, system: str) -> list[str]:
         """One line for each term, and the sum."""
         lines = [term.line(system) for term in self.terms]
-        return [*lines, f"sum for {self.name}: {show(self.watts, 'heat_rate', system)}"]
+        return [*lines, f"sum for {self.name}: {heat(self.watts, system)}"]
 
 
-class Loads(NamedTuple):
+class Loads(Record):
     """The loads of the rooms beside that of the house, in W."""
 
     house: Load
@@ -99,12 +116,12 @@ class Loads(NamedTuple):
 
     def worksheet_lines(self, system: str) -> list[str]:
         """The sum of every room, whose terms stand at the room, then the house by groups."""
-        lines = [f"{room.name}: {show(room.watts, 'heat_rate', system)}" for room in self.rooms]
+        lines = [f"{room.name}: {heat(room.watts, system)}" for room in self.rooms]
         for group in dict.fromkeys(term.group for term in self.house.terms):
             watts = sum(term.watts for term in self.house.terms if term.group == group)
-            lines.append(f"whole house, {group}: {show(watts, 'heat_rate', system)}")
-        lines.append(f"whole house: {show(self.house.watts, 'heat_rate', system)}; sum of the rooms: "
-                     f"{show(self.sum_of_rooms, 'heat_rate', system)}")  # fmt: skip
+            lines.append(f"whole house, {group}: {heat(watts, system)}")
+        lines.append(f"whole house: {heat(self.house.watts, system)}; sum of the rooms: "
+                     f"{heat(self.sum_of_rooms, system)}")  # fmt: skip
         memory = ", ".join(self.from_memory)
         lines += [f"coefficients from memory in: {memory}"] if memory else []
         return lines

@@ -1,15 +1,16 @@
 """What takes air out of each room: fans, recovery units, hoods, grilles of duct systems, or a stated flow."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.airway import Run
 from checker.design.ducts import DuctSystem, Outlet
 from checker.design.fans import Fan, Setting
+from checker.design.fields import Airflow
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
 from checker.quantities.movers import exhaust_flow, is_continuous
 from checker.quantities.room_uses import WET_USES, room_use, rooms_used_as
+from checker.record import Record
 
 Exhauster = Fan | Hood
 Point = Outlet | Run
@@ -17,17 +18,17 @@ NOT_LOCAL = ("attic", "whole-house cooling")
 SLACK = 1e-9
 
 
-class Draw(NamedTuple):
+class Draw(Record):
     """Air that one device may take from a room, m3/s. A shared device without a split gives its whole flow."""
 
     device: Exhauster | None
     path: str
-    airflow: float
+    airflow: Airflow
     continuous: bool
     split_known: bool = True
 
 
-class RoomExhaust(NamedTuple):
+class RoomExhaust(Record):
     """Exhaust of one room, m3/s: what runs all the time, and the most with every device at its highest speed."""
 
     room: Room

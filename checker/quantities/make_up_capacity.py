@@ -1,21 +1,22 @@
 """What a passive make-up opening passes at the pressure that the house may be drawn down to."""
 
-from typing import NamedTuple
 
 from checker.case import Case, quantity
+from checker.design.fields import Airflow, HousePressure
 from checker.physics.makeup_opening import duct_diameter, stock_diameter
 from checker.physics.validity import NoSolution, OutOfRange
 from checker.quantities.burners import most_sensitive
 from checker.quantities.house_pressure import local_losses, path_of_opening
 from checker.quantities.make_up_air import Exhauster, greatest_exhaust, way_if_known, with_record
 from checker.quantities.make_up_record import record_of
+from checker.record import Record
 
 
-class Capacity(NamedTuple):
+class Capacity(Record):
     """Flow in m3/s that an opening passes at a pressure in Pa."""
 
-    flow: float
-    pressure: float
+    flow: Airflow
+    pressure: HousePressure
 
 
 def with_opening(case: Case) -> list[Exhauster]:

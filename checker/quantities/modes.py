@@ -1,15 +1,15 @@
 """Which settings run together: the all-day mode, and every combination that the interlocks allow."""
 
 from itertools import product
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, NotApplicable, quantity
 from checker.quantities.movers import Stream, streams
+from checker.record import Record
 
 MOST_COMBINATIONS = 5_000
 
 
-class Mode(NamedTuple):
+class Mode(Record):
     """Streams that run together. `path` is the place of the setting that makes the mode."""
 
     path: str

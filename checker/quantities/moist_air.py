@@ -1,29 +1,31 @@
 """The air indoors and outdoors on the winter and summer design days, and the water that people give off."""
 
 from collections.abc import Callable
-from typing import NamedTuple, TypeVar
+from typing import TypeVar
 
 from checker.case import CannotJudge, Case, path_of, quantity
+from checker.design.fields import Humidity, HumidityRatio, Pressure, Temperature
 from checker.design.house import House, Indoor
 from checker.design.site import Site, SummerDesign
 from checker.each import blank
 from checker.physics import air, psychrometrics
 from checker.quantities.airtightness import house_of
 from checker.quantities.ventilation_standard import site_of
+from checker.record import Record
 
 T = TypeVar("T")
 DAY = 86_400.0
 HUMIDITIES = ("dew_point", "wet_bulb", "humidity")
 
 
-class AirState(NamedTuple):
+class AirState(Record):
     """Air at a temperature in K with a humidity ratio in kg/kg, its relative humidity and dew point in K."""
 
-    temperature: float
-    humidity_ratio: float
-    relative_humidity: float
-    dew_point: float
-    pressure: float
+    temperature: Temperature
+    humidity_ratio: HumidityRatio
+    relative_humidity: Humidity
+    dew_point: Temperature
+    pressure: Pressure
 
 
 def worked_out(formula: Callable[[], T]) -> T:

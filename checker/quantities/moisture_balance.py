@@ -1,9 +1,9 @@
 """What humidity the ventilation leaves in the house on the winter design day."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, either, path_of, quantity
 from checker.design.fans import Fan, Recovery
+from checker.design.fields import Airflow
 from checker.each import blank
 from checker.physics import moisture
 from checker.physics.infiltration import combined_outdoor_air, design_infiltration, effective_leakage_area
@@ -19,17 +19,18 @@ from checker.quantities.moist_air import (
 )
 from checker.quantities.ventilation import mean_flows
 from checker.quantities.whole_house import exhaust_of, is_ventilated, needed, run_share, running, supply_of
+from checker.record import Record
 
 MOST_RETURNED = 0.8
 """No core on the market returns a greater share of the moisture (common practice)."""
 
 
-class Returned(NamedTuple):
+class Returned(Record):
     """Flow through recovery cores in m3/s, what of it comes back as moist as it was, and figures that lack."""
 
-    through: float
-    least: float
-    most: float
+    through: Airflow
+    least: Airflow
+    most: Airflow
     lacking: tuple[str, ...]
 
 

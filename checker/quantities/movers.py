@@ -1,18 +1,18 @@
 """What moves air across the envelope: fans, hoods, dryers and outdoor-air ducts, at each of their settings."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
 from checker.design.fields import fold
 from checker.design.hoods import Dryer, Hood
+from checker.record import Record
 
 Device = Fan | Hood | Dryer | Equipment
 CONTINUOUS_NAMES = frozenset({"always on", "always", "all day", "24/7", "24 h"})
 
 
-class Stream(NamedTuple):
+class Stream(Record):
     """One device at one setting: outdoor air brought in and indoor air taken out, m3/s."""
 
     device: Device

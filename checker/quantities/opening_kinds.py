@@ -1,7 +1,6 @@
 """What each outdoor opening is: its stated kind, else what fans, hoods and appliances make of it."""
 
 from collections.abc import Iterator
-from typing import NamedTuple
 
 from checker.case import Case, Missing, quantity
 from checker.design import Design
@@ -11,6 +10,7 @@ from checker.design.fans import Fan
 from checker.design.fields import fold
 from checker.design.hoods import Dryer, Hood
 from checker.design.openings import OPENING_KINDS, Opening
+from checker.record import Record
 
 COMBINED = "combined intake and exhaust"
 OUTDOOR_INTAKES = frozenset({"outdoor air intake", "make-up air intake", COMBINED})
@@ -22,7 +22,7 @@ THROUGH_THE_SHELL = ("outdoors", "roof", "exterior wall")
 User = Fan | Hood | Dryer | Equipment | Burner
 
 
-class Use(NamedTuple):
+class Use(Record):
     """What an opening serves as, and for which device."""
 
     kind: str

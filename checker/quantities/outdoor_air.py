@@ -1,9 +1,10 @@
 """Outdoor air in the design hour: leakage by weather, fans, heat recovery, and which rooms it comes into."""
 
-from typing import Literal, NamedTuple
+from typing import Literal
 
 from checker.case import Case, Missing, either, gather, path_of, quantity
 from checker.design.fans import Fan
+from checker.design.fields import Airflow, Share
 from checker.design.rooms import Room
 from checker.physics.infiltration import combined_outdoor_air, design_infiltration, effective_leakage_area
 from checker.quantities.airtightness import house_of, leakage_exponent, leakage_flow
@@ -15,28 +16,29 @@ from checker.quantities.moist_air import indoor_summer, indoor_winter, outdoor_s
 from checker.quantities.movers import Device
 from checker.quantities.room_uses import room_volume
 from checker.quantities.whole_house import exhaust_of, run_share, running, supply_of
+from checker.record import Record
 from checker.units import show
 
 Season = Literal["heating", "cooling"]
 
 
-class Recovered(NamedTuple):
+class Recovered(Record):
     """Air that passes a recovery unit both ways, m3/s, and what it recovers."""
 
     fan: Fan
-    flow: float
-    sensible: float
-    latent: float
+    flow: Airflow
+    sensible: Share
+    latent: Share
 
 
-class Supplied(NamedTuple):
+class Supplied(Record):
     """Outdoor air that a fan brings in without recovery, m3/s."""
 
     device: Device
-    flow: float
+    flow: Airflow
 
 
-class OutdoorAir(NamedTuple):
+class OutdoorAir(Record):
     """Outdoor air of the design hour, m3/s: by weather, in all without recovery, by fans, through recovery."""
 
     infiltration: float

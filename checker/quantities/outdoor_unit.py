@@ -5,7 +5,7 @@ from checker.design.equipment import Equipment
 from checker.design.openings import Opening
 from checker.design.siting import Clearances, Electrical, Siting
 from checker.each import blank
-from checker.physics.sound import level_at_distance
+from checker.physics.sound import level_at_distance, level_from_power
 from checker.quantities.clearances import lower_edge
 from checker.quantities.equipment import gives, indoor_units, is_heat_pump, outdoor_units
 from checker.quantities.opening_kinds import of_kind
@@ -86,15 +86,52 @@ def to_lot_line(case: Case, unit: Equipment) -> float:
         raise Missing(path_of(siting, "to_lot_line")) from gap
 
 
-@quantity("sound_level", "stated level - 20 log10(distance / distance of the statement)", "spherical spreading")
-def level_at_lot_line(case: Case, unit: Equipment) -> float:
-    """Sound level of an outdoor unit at the nearest lot line, walls that reflect it left out."""
+def with_sound_levels(case: Case) -> list[Equipment]:
+    """Outdoor units whose sound level or sound power is spoken of."""
+    return [
+        unit
+        for unit in outdoor_units(case)
+        if unit.ratings is not None and any(case.speaks_of(unit.ratings, field) for field in ("sound_level", "sound_power"))
+    ]
+
+
+def sound_field(unit: Equipment) -> str:
+    """Which of its ratings tells how loud a unit is."""
+    told_by_power = unit.ratings is not None and unit.ratings.sound_level is None and unit.ratings.sound_power is not None
+    return "ratings.sound_power" if told_by_power else "ratings.sound_level"
+
+
+def level_at(case: Case, unit: Equipment, distance: float) -> float:
+    """Sound level of an outdoor unit at a distance in m: from a stated level, else from its sound power."""
     ratings = unit.ratings
     if ratings is None:
         raise Missing(f"{unit.path}.ratings.sound_level")
+    if ratings.sound_level is None and case.speaks_of(ratings, "sound_power"):
+        return level_from_power(float(case.get(ratings, "sound_power")), max(distance, RATED_AT))
     level, measured_at = float(case.get(ratings, "sound_level")), case.maybe(ratings, "sound_distance")
     near = RATED_AT if measured_at is None else float(measured_at)
-    return level_at_distance(level, near, max(to_lot_line(case, unit), near))
+    return level_at_distance(level, near, max(distance, near))
+
+
+@quantity(
+    "sound_level", "stated level - 20 log10(distance / distance of the statement), or power - 10 log10(2 pi r2)",
+    "spherical spreading; ISO 3744",
+)  # fmt: skip
+def level_at_lot_line(case: Case, unit: Equipment) -> float:
+    """Sound level of an outdoor unit at the nearest lot line, walls that reflect it left out."""
+    return level_at(case, unit, to_lot_line(case, unit))
+
+
+@quantity("length")
+def to_bedroom_window(case: Case, unit: Equipment) -> float:
+    """Distance of an outdoor unit to the nearest bedroom window."""
+    return float(case.get(siting_of(unit), "to_bedroom_window"))
+
+
+@quantity("sound_level", "as at the lot line", "spherical spreading; ISO 3744")
+def level_at_window(case: Case, unit: Equipment) -> float:
+    """Sound level of an outdoor unit outside the nearest bedroom window."""
+    return level_at(case, unit, to_bedroom_window(case, unit))
 
 
 def least_clearances(case: Case, unit: Equipment) -> Clearances | None:

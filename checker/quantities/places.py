@@ -5,16 +5,16 @@ where either decides, and names what is missing where neither does.
 """
 
 from math import atan2, degrees, hypot, inf
-from typing import NamedTuple
 
 from checker.case import Case, Missing
-from checker.design.fields import fold
+from checker.design.fields import Length, fold
 from checker.design.openings import Opening
 from checker.physics.distances import Opening as Outline
 from checker.physics.distances import distance, point, rectangle_on_wall
 from checker.quantities.opening_kinds import kind, of_kind, stated
+from checker.record import Record
 
-AT_GRADE = frozenset({"street", "parking", "walkway"})
+AT_GRADE = frozenset({"street", "parking", "driveway", "walkway"})
 WIDE = frozenset({"window", "fixed window", "door"})
 WIDEST_HALF = 2.4384
 TALLEST_HALF = 1.2192
@@ -25,11 +25,11 @@ BEARINGS = {
 }  # fmt: skip
 
 
-class Span(NamedTuple):
+class Span(Record):
     """What a length is at least and at most, m, and the paths that would settle it."""
 
-    low: float
-    high: float
+    low: Length
+    high: Length
     missing: tuple[str, ...] = ()
 
     @property

@@ -1,14 +1,15 @@
 """Refrigerant lines: which units they join, which make up one system, what is in them and what a leak would need."""
 
 import re
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.equipment import Equipment
 from checker.design.refrigerant import RefrigerantLine
 from checker.physics.refrigerant import area_by_mixing, least_room_area, unrestricted_charge
 from checker.quantities.ducted_units import DUCTED
-from checker.quantities.room_uses import room_use
+from checker.quantities.equipment import COMPRESSOR_KINDS
+from checker.record import Record
 from checker.units import parse
 
 INDOORS = frozenset({"conditioned", "basement", "chase", "crawl space", "attic", "garage"})
@@ -19,7 +20,7 @@ OF_SYSTEM = ("refrigerant", "listing", "made_on", "charge", "label", "papers_lef
 """What a line says of its whole system."""
 
 
-class System(NamedTuple):
+class System(Record):
     """The lines of one outdoor unit, one charge of refrigerant; first the one that tells most of the whole."""
 
     path: str
@@ -81,18 +82,46 @@ def of_system(case: Case, system: System, field: str) -> Any:
     raise Missing(path_of(system.lines[0], field))
 
 
+def charged_units(case: Case, system: System) -> list[Equipment]:
+    """The units of a system: those of its lines, else the one that it stands for."""
+    if not system.lines:
+        return [case.design.equipment[system.name]]
+    found = []
+    for line in system.lines:
+        unit = outdoor_unit(case, line)
+        found += [*([] if unit is None else [unit]), *indoor_units(case, line)]
+    return found
+
+
+def states_refrigerant(case: Case, name: str | None) -> bool:
+    """Whether the equipment of a name speaks of its refrigerant."""
+    unit = None if name is None else case.design.equipment.get(name)
+    return unit is not None and case.speaks_of(unit, "refrigerant")
+
+
+def charged_systems(case: Case) -> list[System]:
+    """The systems of the lines, and equipment that states its refrigerant without any line, be it an existing one."""
+    lines = case.design.refrigerant.values()
+    joined = {unit.name for line in lines for unit in charged_units(case, System(line.path, "", (line,)))}
+    alone = [
+        unit
+        for unit in case.design.equipment.values()
+        if unit.kind in COMPRESSOR_KINDS
+        and unit.name not in joined
+        and states_refrigerant(case, str(unit.name))
+        and not (unit.outdoor_unit in joined or states_refrigerant(case, unit.outdoor_unit))
+    ]
+    return systems(case) + [System(unit.path, str(unit.name), ()) for unit in alone]
+
+
 @quantity()
 def designation(case: Case, system: System) -> str:
     """Refrigerant of a system in capitals without hyphen, such as `R32`: by a line, else by one of its units."""
-    told: list[Any] = [*system.lines]
-    for line in system.lines:
-        unit = outdoor_unit(case, line)
-        told += [*([] if unit is None else [unit]), *indoor_units(case, line)]
-    for node in told:
+    for node in [*system.lines, *charged_units(case, system)]:
         stated = case.maybe(node, "refrigerant")
         if stated is not None:
             return normal(str(stated))
-    raise Missing(path_of(system.lines[0], "refrigerant"))
+    raise Missing(f"{system.path}.refrigerant")
 
 
 def normal(text: str) -> str:
@@ -192,40 +221,6 @@ def least_leak_area(case: Case, line: RefrigerantLine) -> float:
     if least <= leak_area(case, line) < mixed:
         raise CannotJudge("the room is near the limit: the maker's table for this charge and height decides")
     return least
-
-
-def nail_gap(case: Case, line: RefrigerantLine, field: str, least: float) -> float | None:
-    """Distance from where nails go in, m; None where steel plates stand between. Raises Missing where both leave it open."""
-    plated = case.maybe(line, "nail_plates")
-    if plated:
-        return None
-    gap = case.maybe(line, field)
-    if gap is None:
-        raise Missing(path_of(line, field))
-    if plated is None and gap < least:
-        raise Missing(path_of(line, "nail_plates"))
-    return float(gap)
-
-
-def near_deck(case: Case, line: RefrigerantLine) -> bool:
-    """It does not run in an attic or roof."""
-    if case.maybe(line, "deck_clearance") is not None:
-        return True
-    places = [place if place not in case.design.rooms else room_use(case, case.design.rooms[place])
-              for place in case.get(line, "location")]  # fmt: skip
-    return "attic" in places or "roof" in places
-
-
-def in_framing(case: Case, line: RefrigerantLine) -> bool:
-    """It is not known to run inside framed walls, floors or ceilings."""
-    stated = case.maybe(line, "concealed")
-    if stated is not None:
-        return bool(stated)
-    if case.maybe(line, "edge_distance") is not None:
-        return True
-    if not line.location:
-        raise Missing(path_of(line, "location"))
-    return "exterior wall" in line.location or "floor over unconditioned" in line.location
 
 
 @quantity("length")

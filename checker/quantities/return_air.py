@@ -1,6 +1,5 @@
 """Where heating and cooling systems take their return air: grilles, open ends of return runs, named rooms."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.airway import PLACES, Run
@@ -11,6 +10,7 @@ from checker.quantities.burners import burners, draft
 from checker.quantities.duct_exposure import house_air_systems
 from checker.quantities.duct_scope import mover_or_none
 from checker.quantities.room_uses import room_use
+from checker.record import Record
 
 RETURNS = ("return grille", "filter grille")
 DUCTLESS = ("wall unit", "floor unit", "ceiling unit", "heat pump", "air conditioner", "boiler", "electric heat")
@@ -18,7 +18,7 @@ NO_OPEN_FLAME = ("direct vent", "sealed")
 PLAIN_FLAME = ("natural draft", "open", "unvented")
 
 
-class Inlet(NamedTuple):
+class Inlet(Record):
     """A place where return air is taken: its path, its name, the room or place it is in, and what draws there."""
 
     path: str

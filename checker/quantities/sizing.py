@@ -1,12 +1,13 @@
 """How equipment compares with its load: ratios, least capacities, airflow for its capacity, temperature rise."""
 
 from functools import partial
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, NotApplicable, gather, path_of, quantity
 from checker.design.equipment import Capacity, Equipment
+from checker.design.fields import HeatRate
 from checker.each import blank
-from checker.physics.sizing import airflow_per_capacity, temperature_rise
+from checker.physics.sizing import airflow_per_capacity, altitude_factor, temperature_rise
+from checker.quantities.cooling_capacity import has_cooling_table, table_cooling
 from checker.quantities.equipment import (
     COMPRESSOR_KINDS,
     Group,
@@ -18,16 +19,17 @@ from checker.quantities.equipment import (
 from checker.quantities.heat_pump import heating_of, heating_told
 from checker.quantities.movers import airflow
 from checker.quantities.ventilation_standard import site_of
+from checker.record import Record
 
 SENSIBLE_AT_LEAST = 0.65
 """Share of the total cooling capacity that is surely sensible."""
 
 
-class Extent(NamedTuple):
+class Extent(Record):
     """Full and least capacity in W; `asked` would tell the least one where it is None."""
 
-    full: float
-    least: float | None
+    full: HeatRate
+    least: HeatRate | None
     asked: tuple[str, ...] = ()
 
 
@@ -42,7 +44,9 @@ def cooling_of(case: Case, unit: Equipment) -> Capacity:
 
 
 def full_of(case: Case, capacity: Capacity) -> float:
-    """Full capacity: at design, else as rated."""
+    """Full capacity: at design, else of cooling by its maker's table, else as rated."""
+    if capacity.name == "cooling" and has_cooling_table(case, capacity):
+        return table_cooling(case, capacity).total
     return first_told(case, (capacity, "at_design"), (capacity, "rated"))
 
 
@@ -85,8 +89,11 @@ def cooling_total(case: Case, group: Group) -> float:
 
 
 def sensible_of(case: Case, unit: Equipment) -> float | None:
-    """Sensible cooling capacity as stated; None where it is not."""
-    value = case.maybe(cooling_of(case, unit), "sensible")
+    """Sensible cooling capacity as stated, else by the maker's table; None where neither tells."""
+    capacity = cooling_of(case, unit)
+    value = case.maybe(capacity, "sensible")
+    if value is None and has_cooling_table(case, capacity):
+        return table_cooling(case, capacity).sensible
     return None if value is None else float(value)
 
 
@@ -130,12 +137,26 @@ def airflow_for_capacity(case: Case, unit: Equipment) -> float:
     return airflow_per_capacity(unit_airflow(case, unit), total, elevation(case))
 
 
+def altitude_share(case: Case, unit: Equipment) -> float:
+    """Output of a gas burner at this elevation over that at sea level: the maker's, else by the rule of thumb."""
+    stated = None if unit.by_maker is None else case.maybe(unit.by_maker, "altitude_factor")
+    return altitude_factor(elevation(case)) if stated is None else float(stated)
+
+
+@quantity("heat_rate", "as stated at design; else rated output x altitude factor")
+def burner_output(case: Case, unit: Equipment) -> float:
+    """Output of a furnace at the elevation of the site; electric ones and burners of wood are not corrected."""
+    heating = heating_of(unit)
+    output = full_of(case, heating)
+    if case.maybe(heating, "at_design") is not None or unit.fuel in ("electric", "wood", "pellet"):
+        return output
+    return output * altitude_share(case, unit)
+
+
 @quantity("temperature_difference", "output / (air density x specific heat x airflow)")
 def furnace_rise(case: Case, unit: Equipment) -> float:
-    """Temperature rise of the air through a furnace at full output."""
-    output, flow = gather(
-        [lambda: full_of(case, heating_of(unit)), lambda: unit_airflow(case, unit)]
-    )
+    """Temperature rise of the air through a furnace at full output, which thin air lowers."""
+    output, flow = gather([lambda: burner_output(case, unit), lambda: unit_airflow(case, unit)])
     if flow <= 0.0:
         raise CannotJudge("an airflow of nothing has no temperature rise")
     return temperature_rise(output, flow, elevation(case))

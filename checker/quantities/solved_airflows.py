@@ -1,7 +1,6 @@
 """What a mover moves through its ducts: what reaches the outlet that is worst off, and what it settles at."""
 
 from functools import partial
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, NotApplicable, gather, quantity
 from checker.design.airway import Airway, Run
@@ -11,14 +10,15 @@ from checker.quantities.duct_flow import outlet_flow, run_flow
 from checker.quantities.duct_mesh import Passage
 from checker.quantities.duct_network import DuctNetwork, solve
 from checker.quantities.duct_solved import balances, designs_of, has_curve, network_of, solved_system
-from checker.quantities.mover_models import holds_airflow
+from checker.quantities.static_offer import holds_airflow
+from checker.record import Record
 
 DEPENDS = "it depends on how the ducts are made and laid, within what is usual"
 NOT_PRINTED = "its ducts take it left of the stable, printed part of its curve, where nothing tells its airflow"
 NOTHING = 1e-6
 
 
-class Reach(NamedTuple):
+class Reach(Record):
     """What the outlet whose way takes most gets at best, m3/s, of its design, with dampers set to share the shortage.
 
     `low` and `high` are the shares of the design with losses at best and at worst; `is_less` as in a balance; `asks`
@@ -95,7 +95,7 @@ def holds_airflow_of(circuit: Circuit) -> bool:
     return circuit.mover is not None and holds_airflow(circuit.mover)
 
 
-class Moved(NamedTuple):
+class Moved(Record):
     """Airflow that a mover settles at, m3/s: with losses at best (less than that where `is_less`), and at worst."""
 
     low: float

@@ -1,11 +1,11 @@
 """What a solved duct system tells of its places: air that runs backward, outdoor air that is drawn in, outlets on rings."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.equipment import Equipment, OutdoorAirDuct
 from checker.quantities.circuits import Circuit, circuit_flow, ducted_circuits
 from checker.quantities.duct_mesh import HELD, OUTDOORS, Passage, every_mover
+from checker.quantities.duct_mesh_walk import has_ring
 from checker.quantities.duct_network import DuctNetwork, circuit_passages, solve, terminals_of
 from checker.quantities.duct_solved import network_of, solved_system
 from checker.quantities.solved_airflows import (
@@ -16,6 +16,7 @@ from checker.quantities.solved_airflows import (
     reaching_circuits,
     terminal_flow,
 )
+from checker.record import Record
 
 
 def shared_circuits(case: Case) -> list[Circuit]:
@@ -31,7 +32,7 @@ def shared_circuits(case: Case) -> list[Circuit]:
     return found
 
 
-class Backward(NamedTuple):
+class Backward(Record):
     """An outlet, or an end outdoors, through which air goes against its design, and how much, m3/s."""
 
     name: str
@@ -61,7 +62,7 @@ def backward(case: Case, circuit: Circuit) -> Backward | None:
     return max(found, key=lambda each: each.flow, default=None)
 
 
-class OutdoorAir(NamedTuple):
+class OutdoorAir(Record):
     """An outdoor-air duct of a unit with the circuit whose return it opens into."""
 
     path: str
@@ -88,7 +89,7 @@ def outdoor_airflow(case: Case, of: OutdoorAir) -> float:
     return float(case.get(of.duct, "airflow"))
 
 
-class Drawn(NamedTuple):
+class Drawn(Record):
     """Outdoor air that a duct draws, m3/s: at most and at least."""
 
     most: float
@@ -123,7 +124,7 @@ def leads_from(network: DuctNetwork, run: Passage, firsts: set[str]) -> bool:
     return bool(feeding) and all(each.key in firsts for each in feeding)
 
 
-class RingOutlet(NamedTuple):
+class RingOutlet(Record):
     """An outlet of a system with a ring. `path` is the outlet's."""
 
     path: str
@@ -146,13 +147,7 @@ def ring_outlets(case: Case) -> list[RingOutlet]:
     return found
 
 
-def has_ring(passages: tuple[Passage, ...]) -> bool:
-    """Whether air has two ways between joints: as many passages between them as joints, or more."""
-    joints = {joint for each in passages for joint in (each.start, each.end)} - set(HELD)
-    return len([each for each in passages if each.start not in HELD and each.end not in HELD]) >= len(joints)
-
-
-class RingShare(NamedTuple):
+class RingShare(Record):
     """What an outlet on a ring takes at least with dampers open, and its design, m3/s; whether a damper is its own."""
 
     least: float

@@ -1,9 +1,10 @@
 """What the exhausts of a house do to the draft of what burns in it."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, NotApplicable, quantity
 from checker.design.combustion import Burner
+from checker.design.fields import Airflow
+from checker.design.fields import HousePressure as PressureDifference
 from checker.design.hoods import Dryer
 from checker.quantities.airtightness import house_of
 from checker.quantities.burners import Sensitive, atmospheric_burners, draft, most_sensitive
@@ -11,25 +12,26 @@ from checker.quantities.combined_exhaust import exhaust_of_rooms
 from checker.quantities.house_pressure import HousePressure, winter_stack, worst_pressure
 from checker.quantities.make_up_air import exhausters, greatest_exhaust, make_up_flow, way_of
 from checker.quantities.movers import dryer_exhaust
+from checker.record import Record
 
 SLACK = 1e-9
 EXHAUST_SECTIONS = ("hoods", "dryers", "fans")
 
 
-class Largest(NamedTuple):
+class Largest(Record):
     """The two largest exhausts, by name, and what they take out together beyond their make-up air, m3/s."""
 
     names: str
-    net: float
+    net: Airflow
 
 
-class Spillage(NamedTuple):
+class Spillage(Record):
     """The most sensitive burner against the worst case: make-up flow that would hold its limit m3/s, winter stack Pa."""
 
     sensitive: Sensitive
     pressure: HousePressure
-    make_up: float
-    stack: float | None
+    make_up: Airflow
+    stack: PressureDifference | None
 
     @property
     def spills(self) -> bool:

@@ -2,28 +2,28 @@
 
 from functools import partial
 from math import inf
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.equipment import Equipment
 from checker.quantities.circuits import Circuit, at_setting, circuit_flow, circuits
 from checker.quantities.duct_graph import Mover, mover_of
 from checker.quantities.duct_losses import items_at_size
-from checker.quantities.duct_ways import Share, valued, worst_shares
+from checker.quantities.duct_ways import Share, valued
+from checker.quantities.ring_budget import shares_of
 from checker.quantities.static_offer import Offer, offer
+from checker.record import Record
 from checker.sizes import Size
 
 SLACK = 1.0 + 1e-9
-MARGIN = 1.05
 STOCK_INCHES = (4, 5, 6, 7, 8, 9, 10, 12, 14)
 INCH = 0.0254
 FILTER = "filter "
 
 
-class Budget(NamedTuple):
+class Budget(Record):
     """Static pressure that a circuit needs at an airflow, Pa, and what its mover offers there.
 
-    `shares` make up the lower bound, `open_shares` the upper one.
+    `shares` make up the lower bound, `open_shares` the upper one. `margin`: share by which the method can be off.
     """
 
     name: str
@@ -33,11 +33,12 @@ class Budget(NamedTuple):
     shares: tuple[Share, ...]
     open_shares: tuple[Share, ...]
     offer: Offer
+    margin: float
 
     @property
     def is_above(self) -> bool:
-        """Whether it needs more than the mover offers by more than the method can be off, a twentieth."""
-        return self.low > self.offer.high * MARGIN * SLACK
+        """Whether it needs more than the mover offers by more than the method can be off."""
+        return self.low > self.offer.high * (1.0 + self.margin) * SLACK
 
     @property
     def is_below(self) -> bool:
@@ -75,17 +76,18 @@ def budget(case: Case, circuit: Circuit, loaded: bool) -> Budget:
         mover_of(case, circuit.system)
     assert circuit.mover is not None
     absent: list[str] = []
-    for route in (partial(worst_shares, case, circuit, loaded), partial(offer_there, case, circuit)):
+    for route in (partial(shares_of, case, circuit, loaded), partial(offer_there, case, circuit)):
         try:
             route()
         except Missing as gap:
             absent += gap.paths
     if absent:
         raise Missing(*absent)
-    flow, least, most = worst_shares(case, circuit, loaded)
+    flow, least, most = shares_of(case, circuit, loaded)
     offered = offer_there(case, circuit)
     low, high = sum(share.low for share in least), sum(share.high for share in most)
-    return Budget(at_setting(circuit), flow, low, high, tuple(least), tuple(most), offered)
+    margin = float(case.limit("static-margin"))
+    return Budget(at_setting(circuit), flow, low, high, tuple(least), tuple(most), offered, margin)
 
 
 def offer_there(case: Case, circuit: Circuit) -> Offer:
@@ -141,9 +143,9 @@ def decided(found: Budget) -> Budget:
         return found
     margin = found.offer.low - found.low
     if margin < 0.0:
-        if found.offer.ask and found.low > found.offer.low * MARGIN:
+        if found.offer.ask and found.low > found.offer.low * (1.0 + found.margin):
             raise Missing(found.offer.ask)
-        raise CannotJudge("it is within a twentieth of what the fan offers, closer than the method can tell")
+        raise CannotJudge("it is closer to what the fan offers than the method can tell")
     asked: list[str] = []
     spread = sorted(found.open_shares, key=lambda share: share.low - share.high)
     left = sum(share.high for share in spread if share.high < inf) - found.low
@@ -164,7 +166,7 @@ def budget_against_least(case: Case, circuit: Circuit) -> Budget:
     assert isinstance(circuit.mover, Equipment)
     assert circuit.mover.by_maker is not None
     least = float(case.get(circuit.mover.by_maker, "least_static"))
-    flow, low_shares, high_shares = worst_shares(case, circuit, loaded=False)
+    flow, low_shares, high_shares = shares_of(case, circuit, loaded=False)
     low, high = sum(share.low for share in low_shares), sum(share.high for share in high_shares)
     if low < least <= high * SLACK:
         asked = [share.ask for share in high_shares if share.ask and share.high > share.low]
@@ -172,7 +174,7 @@ def budget_against_least(case: Case, circuit: Circuit) -> Budget:
             raise Missing(*asked)
         raise CannotJudge("it depends on how the fittings are made, within what is usual for them")
     offered = Offer(least, least, "at least", "")
-    return Budget(circuit.name, flow, low, high, tuple(low_shares), tuple(high_shares), offered)
+    return Budget(circuit.name, flow, low, high, tuple(low_shares), tuple(high_shares), offered, 0.0)
 
 
 @quantity()

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from math import inf
-from typing import Any, NamedTuple
+from typing import Any
 
 from checker.case import CannotJudge, Case, Missing, path_of
 from checker.design.equipment import Equipment
@@ -13,11 +13,13 @@ from checker.physics.friction import velocity, velocity_pressure
 from checker.physics.validity import OutOfRange
 from checker.quantities.duct_flow import fastest, greatest_flow
 from checker.quantities.duct_graph import Mover
+from checker.record import Record
 
 SAME_FLOW = 0.05
+CONSTANT_WORDS = ("constant airflow", "constant air flow", "constant flow", "constant volume", "constant cfm")
 
 
-class Offer(NamedTuple):
+class Offer(Record):
     """Static pressure in Pa: at least `low`, at most `high`; `words` says on what it rests, `ask` what would tell."""
 
     low: float
@@ -53,12 +55,27 @@ def fan_curve(case: Case, curve: Curve) -> FanCurve:
         raise CannotJudge(f"the curve at {curve.path} cannot be used: {problem}") from None
 
 
+def holds_airflow(mover: Mover) -> bool:
+    """Whether the file calls the motor one that holds its airflow."""
+    motor = getattr(mover, "motor", None)
+    return motor is not None and any(word in fold(motor).replace("-", " ") for word in CONSTANT_WORDS)
+
+
+def greatest_of(mover: Fan | Equipment) -> float | None:
+    """The greatest static pressure that the maker states, Pa."""
+    limit = mover.by_maker.greatest_static if mover.by_maker is not None else None
+    return None if limit is None else float(limit)
+
+
 def offer(case: Case, mover: Mover, setting: Setting | None, flow: float) -> Offer:
     """What a mover offers at an airflow in m3/s. Raises Missing where neither curve nor rating is stated."""
     assert isinstance(mover, Fan | Equipment)
     curve = curve_of(mover, setting)
     if curve is not None:
         return curve_offer(case, mover, curve, flow)
+    greatest = greatest_of(mover)
+    if greatest is not None and holds_airflow(mover):
+        return Offer(greatest, greatest, "up to which it holds its airflow", "")
     routes: list[Callable[[], Offer | None]] = [lambda: setting_offer(case, mover, setting, flow)]
     if isinstance(mover, Equipment):
         routes.append(lambda: unit_offer(case, mover, flow))
@@ -133,7 +150,7 @@ def rated_offer(case: Case, fan: Fan, flow: float) -> Offer | None:
 
 def capped(mover: Fan | Equipment, found: Offer) -> Offer:
     """No more than the greatest static pressure that the maker allows."""
-    limit = mover.by_maker.greatest_static if mover.by_maker is not None else None
+    limit = greatest_of(mover)
     if limit is None or limit >= found.high:
         return found
     return found._replace(low=min(found.low, limit), high=limit)

@@ -2,9 +2,9 @@
 
 from collections.abc import Callable
 from functools import partial
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, gather, quantity
+from checker.design.fields import HeatRate
 from checker.design.rooms import Room
 from checker.quantities.equipment import Group
 from checker.quantities.loads import (
@@ -14,6 +14,7 @@ from checker.quantities.loads import (
     room_cooling_sensible,
     room_heating_load,
 )
+from checker.record import Record
 
 SENSIBLE_AT_LEAST = 0.6
 """Share of a house's total cooling load that is surely sensible."""
@@ -66,11 +67,11 @@ def group_cooling_sensible(case: Case, group: Group) -> float:
     return sum_of_rooms(case, group, room_cooling_sensible)
 
 
-class LoadSpan(NamedTuple):
+class LoadSpan(Record):
     """What a load is at least and at most, W, and the paths that would settle it."""
 
-    low: float
-    high: float
+    low: HeatRate
+    high: HeatRate
     missing: tuple[str, ...] = ()
 
 

@@ -1,21 +1,22 @@
 """Whole-house ventilation rates by the residential code: what is required, what the fans provide."""
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, quantity
 from checker.codebook import converted
+from checker.design.fields import Airflow, Area
 from checker.physics.validity import OutOfRange
 from checker.physics.ventilation_rate import RateRow, counted_flow, rate_from_table, run_time_factor
 from checker.quantities.airtightness import house_of
 from checker.quantities.whole_house import Running, exhaust_of, needed, run_share, running, supply_of
+from checker.record import Record
 
 SLACK = 1e-9
 
 
-class Dwelling(NamedTuple):
+class Dwelling(Record):
     """What the rates go by: conditioned floor area in m2 and bedrooms."""
 
-    floor_area: float
+    floor_area: Area
     bedrooms: int
 
 
@@ -131,11 +132,11 @@ def strongest(case: Case, node: object) -> Running:
     return max(needed(case, node), key=lambda part: max(supply_of(case, part), exhaust_of(case, part)))
 
 
-class MeanFlows(NamedTuple):
+class MeanFlows(Record):
     """Flows averaged over time, m3/s."""
 
-    supply: float
-    exhaust: float
+    supply: Airflow
+    exhaust: Airflow
 
 
 @quantity()

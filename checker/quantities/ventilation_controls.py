@@ -1,6 +1,5 @@
 """How people reach the whole-house ventilation: overrides, labels, and the tests that are planned for it."""
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.controls import ControlPoint
@@ -8,12 +7,13 @@ from checker.design.fans import Control
 from checker.design.fields import fold
 from checker.quantities.movers import Device
 from checker.quantities.whole_house import needed
+from checker.record import Record
 
 BY_HAND = ("switch", "wall control")
 UNLABELLED = ("none", "no", "")
 
 
-class Told(NamedTuple):
+class Told(Record):
     """What the controls say of one thing: whether it is so, and where."""
 
     so: bool

@@ -1,19 +1,19 @@
 """What ventilates the whole house: fans and hoods that run all day or by a timer, and outdoor-air ducts."""
 
 from functools import partial
-from typing import NamedTuple
 
 from checker.case import Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
 from checker.design.hoods import Hood
 from checker.quantities.movers import Device, exhaust_flow, is_continuous, label, supply_flow
+from checker.record import Record
 
 NOT_FOR_ROOMS = ("recirculating", "transfer", "booster")
 NOT_VENTILATION = ("attic", "whole-house cooling")
 
 
-class Running(NamedTuple):
+class Running(Record):
     """One mover that runs all day or by a timer. Without a setting it is an air handler's outdoor-air duct."""
 
     device: Device

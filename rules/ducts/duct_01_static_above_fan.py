@@ -42,6 +42,6 @@ def check(
 RULE = Rule(
     code="DUCT-01", name="static-above-fan", severity="correction", since="0.1",
     over=circuits, needs=(decided_clean, size_that_fits, airflow_at_best, heavy_filter),
-    cites=("duct-design-method", "available-static"), check=check, answers=("F42", "F44", "F49"),
+    cites=("duct-design-method", "available-static", "static-margin"), check=check, answers=("F42", "F44", "F49"),
     nothing="no supply fan, recovery unit or ducted equipment is described",
 )  # fmt: skip

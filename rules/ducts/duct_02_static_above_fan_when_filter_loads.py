@@ -27,6 +27,7 @@ def check(_circuit: object, budget: Budget) -> Meets | Finding:
 
 RULE = Rule(
     code="DUCT-02", name="static-above-fan-when-filter-loads", severity="caution", since="0.1",
-    over=ducted_circuits, needs=(decided_loaded,), cites=("available-static",), check=check, answers=("F42", "F49"),
+    over=ducted_circuits, needs=(decided_loaded,), cites=("available-static", "static-margin"), check=check,
+    answers=("F42", "F49"),
     nothing="no duct of a supply fan, recovery unit or equipment is described",
 )  # fmt: skip

@@ -7,9 +7,10 @@ Shorten the duct, take out an elbow, go a size larger where the maker gives a lo
 fan that allows more.
 """
 
-from checker.case import CannotJudge, Case, quantity
+from checker.case import CannotJudge, Case, Missing, quantity
 from checker.design.airway import Airway
 from checker.quantities.duct_scope import one_line_ducts
+from checker.quantities.piece_shapes import uncounted_pieces
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -28,6 +29,9 @@ def elbows(duct: Airway) -> int:
 def reckoned_length(case: Case, duct: Airway) -> float:
     """Length of a duct with its elbows."""
     each: float = case.limit("elbow-length")
+    uncounted = uncounted_pieces(case, duct)
+    if uncounted:
+        raise Missing(*uncounted)
     return float(case.get(duct, "length")) + elbows(duct) * each
 
 

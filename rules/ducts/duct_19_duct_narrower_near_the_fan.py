@@ -7,18 +7,16 @@ Make the narrow piece at least as large as the one beyond it, or the far one sma
 than the metal that feeds it is left out: it makes up for its rougher wall.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, quantity
 from checker.design.airway import Run
 from checker.quantities.duct_velocity import trees
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import Size, equivalent_diameter, show_size
 
-SAME = 0.95
 
-
-class Joint(NamedTuple):
+class Joint(Record):
     """A run and the one beyond it; `path` is the nearer one's joint with it."""
 
     path: str
@@ -57,8 +55,8 @@ def far_size(case: Case, joint: Joint) -> Size:
     return found
 
 
-def check(joint: Joint, near: Size, far: Size) -> Meets | Finding:
-    """Compare the diameters that give equal friction."""
+def check(joint: Joint, near: Size, far: Size, tolerance: float) -> Meets | Finding:
+    """Compare the diameters that give equal friction, to within what counts as the same."""
     numbers = {
         "near": Num(joint.near.name),
         "far": Num(joint.far.name),
@@ -66,7 +64,7 @@ def check(joint: Joint, near: Size, far: Size) -> Meets | Finding:
         "far_size": Num(show_size(far)),
     }
     rougher = joint.far.material == "flexible" and joint.near.material != "flexible"
-    if rougher or equivalent_diameter(near) >= SAME * equivalent_diameter(far):
+    if rougher or equivalent_diameter(near) >= (1.0 - tolerance) * equivalent_diameter(far):
         return Meets(numbers)
     return Finding(
         "{near} is {near_size} and carries all the air of {far}, which is {far_size}",
@@ -78,6 +76,6 @@ def check(joint: Joint, near: Size, far: Size) -> Meets | Finding:
 
 RULE = Rule(
     code="DUCT-19", name="duct-narrower-near-the-fan", severity="note", since="0.1",
-    over=joints, needs=(near_size, far_size), cites=("available-static",), check=check, answers=("F42",),
-    nothing="no run follows another",
+    over=joints, needs=(near_size, far_size), limits=("same-duct-size",), cites=("available-static",),
+    check=check, answers=("F42",), nothing="no run follows another",
 )  # fmt: skip

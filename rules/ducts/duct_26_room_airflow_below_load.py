@@ -13,8 +13,6 @@ from checker.physics.air import STANDARD_PRESSURE, pressure_ratio, sensible_heat
 from checker.quantities.duct_balance import Served, room_airflow, served_rooms
 from checker.rule import Finding, Meets, Num, Rule
 
-SLACK = 0.95
-
 
 @quantity()
 def needed_airflow(case: Case, served: Served) -> tuple[float, str, float]:
@@ -44,7 +42,7 @@ def needed_airflow(case: Case, served: Served) -> tuple[float, str, float]:
     return max(needs)
 
 
-def check(served: Served, airflow: float, needed: tuple[float, str, float]) -> Meets | Finding:
+def check(served: Served, airflow: float, needed: tuple[float, str, float], tolerance: float) -> Meets | Finding:
     """Compare the room's airflow with what its load asks for."""
     least, word, load = needed
     numbers = {
@@ -53,7 +51,7 @@ def check(served: Served, airflow: float, needed: tuple[float, str, float]) -> M
         "load": Num(load, "heat_rate"),
         "kind": Num(word),
     }
-    if airflow >= SLACK * least:
+    if airflow >= (1.0 - tolerance) * least * (1.0 - 1e-9):
         return Meets(numbers)
     return Finding(
         "{room} gets {room_airflow}; its {kind} load of {load} asks for {needed} at this supply temperature",
@@ -64,6 +62,7 @@ def check(served: Served, airflow: float, needed: tuple[float, str, float]) -> M
 
 RULE = Rule(
     code="DUCT-26", name="room-airflow-below-load", severity="caution", since="0.1",
-    over=served_rooms, needs=(room_airflow, needed_airflow), cites=("duct-design-method",), check=check,
+    over=served_rooms, needs=(room_airflow, needed_airflow), limits=("room-airflow-slack",),
+    cites=("duct-design-method",), check=check,
     nothing="no room with a load is served by one duct system of stated supply temperature alone",
 )  # fmt: skip

@@ -7,18 +7,19 @@ is shared with the house. Until the 2021 edition no return is taken from closets
 Move the return to the room or hall outside the closet.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, either, path_of, quantity
+from checker.design.fields import Airflow
 from checker.quantities.duct_flow import outlet_flow
 from checker.quantities.return_air import Inlet, inlets, use_of
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Closet(NamedTuple):
+class Closet(Record):
     """Return air from a closet in m3/s (None where it makes no difference), and whether its door lets air in."""
 
-    flow: float | None
+    flow: Airflow | None
     is_open: bool
 
 

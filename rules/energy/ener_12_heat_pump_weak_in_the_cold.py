@@ -8,22 +8,23 @@ Compare the maker's tables at 5 degF. The figures are those of a programme, reca
 do with less.
 """
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, quantity
 from checker.design.equipment import Equipment
+from checker.design.fields import Ratio, Share
 from checker.physics.heat_pump import capacity_at, value_at
 from checker.quantities.climate import zone_number
 from checker.quantities.equipment import is_heat_pump
 from checker.quantities.heat_pump import RATING_TEMPERATURE, table_of
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class InTheCold(NamedTuple):
+class InTheCold(Record):
     """Share of the capacity at 47 F kept at 5 F, and heat per electricity there; None where no power is stated."""
 
-    share: float
-    performance: float | None
+    share: Share
+    performance: Ratio | None
 
 
 def pumps_with_tables(case: Case) -> list[Equipment]:

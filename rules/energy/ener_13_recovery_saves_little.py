@@ -4,33 +4,25 @@ In a mild climate, with cheap fuel or a good heat pump, the heat in the outgoing
 of the recovery unit take some of it back. Recovery may still be wanted: for warm fresh air, for balance, for dry or
 humid air that it tempers, or because the code asks for it.
 
-The figure to hold against an offer is the yearly saving times the years that one is willing to wait. It follows the
-price of energy and the degree days in proportion.
+The unit's own recovery counts, less where its two flows differ and while it thaws, against plain supply fans; what is
+not rated is taken at the end that favours recovery. In a hot climate the warm part of the year is asked for. Where
+`site.prices` states the extra first cost, the comment comes when it takes longer than 15 years to come back, and says
+how far prices move that; without it, when the yearly saving is small. The worksheet shows the whole reckoning.
 """
 
 from checker import each
 from checker.case import Case, Missing, NotApplicable, quantity
 from checker.design import Design
-from checker.design.fans import Fan
-from checker.physics.ventilation_energy import MEAN_HOURS_OF_YEAR, fan_energy
+from checker.quantities.air_year import is_hot, lacking_warm_part
 from checker.quantities.climate import zone_number
-from checker.quantities.recovery_worth import heat_cost, prices_of, ventilation_flow
-from checker.quantities.whole_house import needed, run_share
+from checker.quantities.recovery_options import Comparison, Sensitivity, told
+from checker.quantities.recovery_worth import as_designed, design_range, recovery_parts
 from checker.rule import Finding, Meets, Num, Rule
-
-
-def recovery_fans(case: Case, design: Design) -> list[Fan]:
-    """Recovery units among what ventilates the house."""
-    return [
-        part.device
-        for part in needed(case, design)
-        if isinstance(part.device, Fan) and part.device.role == "recovery"
-    ]
 
 
 def by_choice(case: Case, design: Design) -> bool:
     """No energy prices are stated, the design has no recovery, or its climate zone asks for it."""
-    if design.site is None or design.site.prices is None or not recovery_fans(case, design):
+    if design.site is None or design.site.prices is None or not recovery_parts(case, design):
         return False
     try:
         return zone_number(case, design) not in case.limit("recovery-zones")
@@ -38,52 +30,53 @@ def by_choice(case: Case, design: Design) -> bool:
         return True
 
 
-@quantity("share")
-def recovery(case: Case, design: Design) -> float:
-    """Sensible recovery of the unit; the least where there are several."""
-    shares = []
-    for fan in recovery_fans(case, design):
-        if fan.recovery is None:
-            raise Missing(f"{fan.path}.recovery.sensible")
-        shares.append(float(case.get(fan.recovery, "sensible")))
-    return min(shares)
+@quantity()
+def whole_year(case: Case, design: Design) -> Comparison:
+    """The comparison, for which a hot climate needs the warm part of the year."""
+    found = as_designed(case, design)
+    if is_hot(case, design) and not found.warm_part:
+        raise Missing(*lacking_warm_part(case, design))
+    return found
 
 
-@quantity("", "power of the recovery unit - ventilation flow / 2.8 cfm/W of a plain fan, x hours x price")
-def fan_cost(case: Case, design: Design) -> float:
-    """Yearly cost of the unit's fans beyond those of a plain supply fan, in the money of the prices."""
-    power = 0.0
-    for part in needed(case, design):
-        if part.setting is not None and isinstance(part.device, Fan) and part.device.role == "recovery":
-            power += run_share(case, part) * float(case.get(part.setting, "power"))
-    plain = ventilation_flow(case, design) / float(case.limit("plain-fan-efficacy"))
-    price = float(case.get(prices_of(case), "electricity"))
-    return fan_energy(max(0.0, power - plain), MEAN_HOURS_OF_YEAR) * price
-
-
-def check(
-    _design: Design, flow: float, heat: float, share: float, fans: float, least: float, years: float
-) -> Meets | Finding:
-    """Saving of a year against what is had for its cost alone."""
-    saving = share * heat - fans
-    numbers = {
-        "saving": Num(round(max(0.0, saving))),
-        "worth": Num(10 * round(max(0.0, saving) * years / 10)),
-        "years": Num(round(years)),
-        "flow": Num(flow, "airflow"),
+def check(_design: Design, found: Comparison, reach: Sensitivity, least: float, years: float) -> Meets | Finding:
+    """Saving of a year against the stated cost, else against what is had for its cost alone."""
+    saving = found.worth.saving()
+    numbers = told(found, reach) | {
+        "flow": Num(found.flow, "airflow"),
+        "share": Num(found.best.sensible, "share"),
+        "passed": Num(found.best.moisture, "share"),
+        "saving": Num(max(0, round(saving))),
     }
-    if saving >= least:
+    pays = saving >= least if reach.cost is None else reach.worth.first_cost(years) >= reach.cost
+    if pays:
         return Meets(numbers)
+    message = "recovery of {share}" + (" of the heat and {passed} of the moisture" if found.best.moisture else "")
+    message += " from {flow} saves about {saving} USD a year here; "
+    if reach.cost is None:
+        message += "{first_cost} USD come back in {years} years, {first_cost_half_price} to {first_cost_double_price} as "
+        message += "prices halve or double"
+        return Finding(
+            message,
+            at="fans",
+            help="keep it for comfort and moisture, or hold its extra cost against {first_cost} USD",
+            numbers=numbers,
+        )
+    never = numbers["payback"].value == "never"
+    message += "its {cost} USD never come back" if never else "its {cost} USD come back in {payback} years"
+    message += "; {payback_double_price} to {payback_half_price} as prices double or halve"
     return Finding(
-        "recovery of {recovery} from {flow} saves about {saving} USD a year here; {worth} USD come back in {years} years",
+        message,
         at="fans",
-        help="keep it for comfort and moisture, or hold its extra cost against {worth} USD",
+        help="keep it for comfort and moisture, or look for one that costs no more than {first_cost} USD extra",
         numbers=numbers,
     )
 
 
 RULE = Rule(
     code="ENER-13", name="recovery-saves-little", severity="note", since="0.1",
-    over=each.design, when=by_choice, needs=(ventilation_flow, heat_cost, recovery, fan_cost),
-    limits=("recovery-saving", "payback-time"), cites=("heating-efficiency", "plain-fan-efficacy"), check=check,
+    over=each.design, when=by_choice, needs=(whole_year, design_range), limits=("recovery-saving", "payback-time"),
+    cites=(
+        "plain-fan-efficacy", "heating-efficiency-least", "cooling-efficiency", "ventilation-heated-below", "cooling-zones",
+    ), check=check,
 )  # fmt: skip

@@ -1,8 +1,8 @@
-"""Rooms are heated by electric resistance, at a cost that a heat pump would cut by two thirds.
+"""Rooms are heated by electric resistance, at a cost that a heat pump would cut by half or more.
 
-Resistance heat gives one unit of heat for each of electricity, a heat pump about three over a winter. With the load
-of the rooms, the degree days and the price the difference of a year can be worked out; gains from sun and people
-are in the degree days.
+Resistance heat gives one unit of heat for each of electricity, a heat pump more than two over a winter: here one
+that just meets the federal minimum, so that the saving is rather too low. With the load of the rooms, the degree days
+and the price the difference of a year can be worked out; gains from sun and people are in the degree days.
 
 For a bath the difference is small and a heater is right; for living rooms and bedrooms hold the saving against the
 cost of a small heat pump.
@@ -11,7 +11,7 @@ cost of a small heat pump.
 from checker.case import Case, gather, quantity
 from checker.physics.ventilation_energy import yearly_cost
 from checker.quantities.equipment import Group, all_heating
-from checker.quantities.recovery_worth import prices_of
+from checker.quantities.seasonal_efficiency import prices_of
 from checker.quantities.unit_loads import group_heating_load
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 from checker.quantities.ventilation_standard import site_of
@@ -66,6 +66,6 @@ def check(group: Group, heat: float, per_joule: float, table: dict[str, float], 
 
 RULE = Rule(
     code="ENER-14", name="resistance-heat-costs-more", severity="note", since="0.1",
-    over=by_resistance, when=is_known, needs=(yearly_heat, price), limits=("heating-efficiency", "resistance-cost"),
+    over=by_resistance, when=is_known, needs=(yearly_heat, price), limits=("heating-efficiency-least", "resistance-cost"),
     check=check, nothing="no room is heated by electric resistance alone, or no price is stated",
 )  # fmt: skip

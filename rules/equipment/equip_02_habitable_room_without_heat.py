@@ -10,6 +10,7 @@ heats it, or give it a heater of its own.
 from checker import each
 from checker.case import Case, Missing, quantity
 from checker.design import Design
+from checker.design.equipment import Equipment
 from checker.quantities.distribution import spaces
 from checker.quantities.equipment import HABITABLE, all_heating, heated_rooms
 from checker.quantities.room_uses import room_use
@@ -35,6 +36,11 @@ def heated(case: Case) -> list[Design]:
     return each.design(case) if all_heating(case) and habitable(case) else []
 
 
+def reach_of(unit: Equipment) -> list[str]:
+    """Rooms that a portable heater serves or stands in."""
+    return [*unit.serves, str(unit.location)]
+
+
 def has_winter(case: Case, _design: Design) -> bool:
     """Its winter design temperature is that of a place where no heating is required."""
     outdoor = case.maybe(site_of(case), "winter_design")
@@ -43,11 +49,15 @@ def has_winter(case: Case, _design: Design) -> bool:
 
 @quantity()
 def unheated(case: Case, design: Design) -> list[str]:
-    """Habitable rooms that no equipment serves. Raises Missing where some equipment does not say what it serves."""
+    """Habitable rooms that no equipment serves; those with a portable heater are judged by themselves.
+
+    Raises Missing where some equipment does not say what it serves.
+    """
     groups = all_heating(case)
     served = {name for group in groups for name in group.rooms}
     joined = spaces(case, design)
-    cold = [name for name in habitable(case) if not joined[name] & served]
+    portable = {name for unit in design.equipment.values() if unit.kind == "portable heater" for name in reach_of(unit)}
+    cold = [name for name in habitable(case) if not joined[name] & served and name not in portable]
     open_ended = [path for group in groups for path in group.lacking]
     if cold and open_ended:
         raise Missing(*open_ended)

@@ -9,8 +9,8 @@ Choose the next smaller size, or one with stages that run down to the load. A la
 
 from checker.case import Case, either, quantity
 from checker.quantities.equipment import BURNING_KINDS, Group, all_cooling, all_heating
-from checker.quantities.heat_pump import heat_at_design, heating_of
-from checker.quantities.sizing import least_of
+from checker.quantities.heat_pump import heating_of
+from checker.quantities.sizing import burner_output, least_of
 from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -27,8 +27,8 @@ def has_load(case: Case, group: Group) -> bool:
 
 @quantity("heat_rate")
 def output(case: Case, group: Group) -> float:
-    """Output of the burner."""
-    return heat_at_design(case, group.units[0])
+    """Output of the burner at the elevation of the site."""
+    return burner_output(case, group.units[0])
 
 
 @quantity()

@@ -15,8 +15,6 @@ from checker.quantities.heat_pump import RATING_TEMPERATURE
 from checker.quantities.ventilation_standard import site_of
 from checker.rule import Finding, Meets, Num, Rule
 
-WELL_BELOW = 8.0  # K
-
 
 def doubted(case: Case) -> list[Equipment]:
     """Heat pumps whose heating capacity at design is stated."""
@@ -30,7 +28,7 @@ def doubted(case: Case) -> list[Equipment]:
 def is_colder_than_rating(case: Case, unit: Equipment) -> bool:
     """The winter design temperature is near the one at which capacity is rated."""
     design = case.maybe(site_of(case), "winter_design")
-    return design is None or design < RATING_TEMPERATURE - WELL_BELOW
+    return design is None or design < (RATING_TEMPERATURE - case.limit("well-below-rating")) * (1 - 1e-9)
 
 
 def named_size(case: Case, unit: Equipment, heating: Capacity) -> list[float]:
@@ -74,6 +72,6 @@ def check(unit: Equipment, source: str, capacity: float) -> Meets | Finding:
 
 RULE = Rule(
     code="EQUIP-16", name="capacity-not-at-design", severity="caution", since="0.1",
-    over=doubted, when=is_colder_than_rating, needs=(basis, stated_at_design), cites=("capacity-at-design",),
+    over=doubted, when=is_colder_than_rating, needs=(basis, stated_at_design), cites=("capacity-at-design", "well-below-rating"),
     check=check, nothing="no heat pump states its heating capacity at design", answers=("H18",),
 )  # fmt: skip

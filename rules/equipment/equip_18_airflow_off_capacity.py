@@ -7,23 +7,24 @@ are built for other figures. Thin air at altitude counts by its mass.
 Set the blower speed by the maker's table, or change the duct so that it gets there.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, path_of, quantity
 from checker.design.equipment import Equipment
+from checker.design.fields import AirflowPerHeat
 from checker.quantities.equipment import gives, outdoor_of
 from checker.quantities.sizing import airflow_for_capacity, unit_airflow
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 from checker.units import parse
 
 DUCTED = ("slim duct unit", "air handler", "packaged unit", "heat pump", "furnace")
 
 
-class Range(NamedTuple):
+class Range(Record):
     """Least and greatest airflow for the capacity, m3/J."""
 
-    least: float
-    most: float
+    least: AirflowPerHeat
+    most: AirflowPerHeat
 
 
 def ducted_coolers(case: Case) -> list[Equipment]:

@@ -9,11 +9,10 @@ fitter sets the burner for altitude.
 """
 
 from checker.case import Case, quantity
-from checker.design.equipment import Equipment
-from checker.physics.sizing import ALTITUDE_START, altitude_factor
+from checker.physics.sizing import ALTITUDE_START
 from checker.quantities.equipment import BURNING_KINDS, Group, all_heating
 from checker.quantities.heat_pump import heat_at_design
-from checker.quantities.sizing import elevation
+from checker.quantities.sizing import altitude_share, elevation
 from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -35,16 +34,10 @@ def is_high(case: Case, group: Group) -> bool:
     return elevation(case) > ALTITUDE_START and loads_spoken_of(case, "heating_load")
 
 
-def factor_of(case: Case, unit: Equipment) -> float:
-    """Output at this elevation over that at sea level: the maker's, else by the rule of thumb."""
-    stated = None if unit.by_maker is None else case.maybe(unit.by_maker, "altitude_factor")
-    return altitude_factor(elevation(case)) if stated is None else float(stated)
-
-
 @quantity("heat_rate", "rated output x altitude factor")
 def output_here(case: Case, group: Group) -> float:
     """Output at this elevation."""
-    return heat_at_design(case, group.units[0]) * factor_of(case, group.units[0])
+    return heat_at_design(case, group.units[0]) * altitude_share(case, group.units[0])
 
 
 @quantity("length")

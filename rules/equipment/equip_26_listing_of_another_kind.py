@@ -8,15 +8,15 @@ choose a product that has the right one.
 """
 
 import re
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, quantity
 from checker.design.equipment import Equipment
 from checker.quantities.equipment import HEADS
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Listed(NamedTuple):
+class Listed(Record):
     """A thing whose listing is stated, and the kind whose standard it must have."""
 
     path: str

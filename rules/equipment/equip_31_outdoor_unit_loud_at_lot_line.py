@@ -8,18 +8,14 @@ Move the unit away from the lot line or to another side of the house, choose a q
 ordinance.
 """
 
-from checker.case import Case
 from checker.design.equipment import Equipment
-from checker.quantities.equipment import outdoor_units
-from checker.quantities.outdoor_unit import level_at_lot_line, to_lot_line
+from checker.quantities.outdoor_unit import (
+    level_at_lot_line,
+    sound_field,
+    to_lot_line,
+    with_sound_levels,
+)
 from checker.rule import Finding, Meets, Num, Rule
-
-
-def with_sound_levels(case: Case) -> list[Equipment]:
-    """Outdoor units whose sound level is stated."""
-    return [
-        unit for unit in outdoor_units(case) if unit.ratings is not None and case.speaks_of(unit.ratings, "sound_level")
-    ]
 
 
 def check(unit: Equipment, level: float, distance: float, most: float) -> Meets | Finding:
@@ -32,7 +28,7 @@ def check(unit: Equipment, level: float, distance: float, most: float) -> Meets 
         return Meets(numbers)
     return Finding(
         "{unit} gives about {level_at_lot_line} at the lot line {to_lot_line} away; neighbours expect {limit} or less",
-        at="ratings.sound_level",
+        at=sound_field(unit),
         help="move {unit} to {far_enough} from the lot line, or choose a quieter one; look up the local ordinance",
         numbers=numbers,
     )

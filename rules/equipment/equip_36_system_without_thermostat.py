@@ -7,23 +7,15 @@ Show a thermostat for each system under the controls, and name the equipment tha
 """
 
 from checker.case import Case, Missing, quantity
-from checker.design.controls import ControlPoint
 from checker.design.equipment import Equipment
-from checker.design.fields import fold
 from checker.quantities.equipment import gives, indoor_units, outdoor_of
+from checker.quantities.thermostats import CENTRAL, thermostats_of
 from checker.rule import Finding, Meets, Num, Rule
-
-CENTRAL = ("furnace", "boiler", "air handler", "packaged unit", "air conditioner", "heat pump", "slim duct unit")
-
-
-def is_thermostat(point: ControlPoint) -> bool:
-    """Whether a control is a thermostat by its kind or name."""
-    return "thermostat" in fold(f"{point.kind or ''} {point.name}")
 
 
 def systems(case: Case) -> list[Equipment]:
     """Equipment that heats or cools rooms, where any thermostat is shown; heads and heaters have theirs built in."""
-    if not any(is_thermostat(point) for point in case.design.controls.values()):
+    if not thermostats_of(case):
         return []
     return [
         unit
@@ -50,9 +42,7 @@ def thermostats(case: Case, unit: Equipment) -> list[str]:
     names = partners(case, unit)
     found = [f"control of {unit.name}"] if case.maybe(unit, "control") is not None else []
     open_ended = []
-    for point in case.design.controls.values():
-        if not is_thermostat(point):
-            continue
+    for point in thermostats_of(case):
         if not point.switches:
             open_ended.append(f"{point.path}.switches")
         elif names & {each.partition(".")[0] for each in point.switches}:

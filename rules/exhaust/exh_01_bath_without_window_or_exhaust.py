@@ -7,21 +7,22 @@ The usual cause is an inner bath whose fan was never drawn, or a fan that is dra
 from this room. Give the room an exhaust fan, or name the room at the fan or recovery unit that serves it.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, quantity
+from checker.design.fields import Area
 from checker.design.rooms import Room
 from checker.quantities.local_exhaust import local_exhaust
 from checker.quantities.room_uses import BATH_USES, asked_for, glazed_area, openable_area, room_use
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class WaysOut(NamedTuple):
+class WaysOut(Record):
     """How moist air may leave: exhausted or not, glazed and openable area of the windows in m2."""
 
     exhausted: bool
-    glazed: float = 0.0
-    openable: float = 0.0
+    glazed: Area = 0.0
+    openable: Area = 0.0
 
 
 def baths(case: Case) -> list[Room]:

@@ -8,20 +8,21 @@ worked out for a long thin duct. Choose a hood with a higher speed, or shorten a
 what the hood takes out can come back in.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
+from checker.design.fields import Airflow
 from checker.design.hoods import Hood
 from checker.quantities.exhaust_end import ducted_hoods
 from checker.quantities.movers import exhaust_flow, is_continuous
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Speeds(NamedTuple):
+class Speeds(Record):
     """Highest airflow of a hood that runs all the time, and of all its speeds, m3/s."""
 
-    steady: float
-    most: float
+    steady: Airflow
+    most: Airflow
 
 
 @quantity()

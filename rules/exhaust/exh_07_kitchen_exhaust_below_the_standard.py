@@ -7,24 +7,25 @@ hour will do, all day or on demand.
 The usual cause is a recovery unit or ceiling fan in place of a hood. Add a ducted hood, or raise the flow.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, NotApplicable, quantity
+from checker.design.fields import AirChanges, Airflow
 from checker.design.hoods import Hood
 from checker.design.rooms import Room
 from checker.quantities.local_exhaust import local_exhaust
 from checker.quantities.room_uses import kitchens, room_volume
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 NOT_OVERHEAD = ("downdraft", "ceiling")
 
 
-class Means(NamedTuple):
+class Means(Record):
     """Highest hood flow and all exhaust together, m3/s; air changes in 1/s where they are asked for."""
 
-    hood: float
-    total: float
-    changes: float | None
+    hood: Airflow
+    total: Airflow
+    changes: AirChanges | None
     enough: bool
 
 

@@ -1,8 +1,8 @@
-"""An exhaust duct is longer than the code's table allows for its size and airflow.
+"""The duct of an exhaust or supply fan is longer than the code's table allows for its size and airflow.
 
 The table gives for each diameter and airflow the length through which a fan rated at 0.25 in. of water still
-moves its air. Each elbow takes 15 ft off. Small ducts run out quickly: a 4 in flexible duct takes 80 cfm through
-4 ft and 100 cfm not at all.
+moves its air; it holds for exhaust and for supply ducts of ventilation. Each elbow takes 15 ft off. Small ducts run
+out quickly: a 4 in flexible duct takes 80 cfm through 4 ft and 100 cfm not at all.
 
 The usual cause is a duct as small as the fan's collar on a long way to the gable. Use the next larger size or
 smooth duct, take out elbows, or shorten the way. The table does not hold where the fan maker's own design
@@ -22,14 +22,19 @@ from checker.rule import Finding, Meets, Num, Rule
 
 
 def ducted(case: Case) -> list[Exhauster]:
-    """Exhaust fans; hoods only where their duct is said to be judged by the table."""
+    """Exhaust fans, and supply fans with one duct; hoods and recovery units where their duct is said to follow the table."""
     undecided: list[Exhauster] = [each for each in case.design.fans.values() if path_of(each, "role") in case.design.tbd]
     return undecided + [
         each
         for each in exhausts(case)
-        if (isinstance(each, Fan) and each.role == "exhaust")
-        or (not isinstance(each, Fan) and each.duct is not None and each.duct.basis == "table")
-    ]
+        if (isinstance(each, Fan) and each.role == "exhaust") or follows_the_table(each)
+    ] + [each for each in case.design.fans.values() if each.role == "supply" and case.speaks_of(each, "duct")]
+
+
+def follows_the_table(device: Exhauster) -> bool:
+    """Whether the duct of a hood, or the outgoing duct of a recovery unit, is said to be judged by the table."""
+    duct = device.exhaust_duct if isinstance(device, Fan) else device.duct
+    return duct is not None and duct.basis == "table"
 
 
 def check(device: Exhauster, judged: Judged, table: dict[str, Any], elbow: float, _rating: float) -> Meets | Finding:
@@ -74,5 +79,5 @@ RULE = Rule(
     code="EXH-12", name="exhaust-duct-longer-than-table", severity="correction", since="0.1",
     over=ducted, needs=(against_table,),
     limits=("exhaust-duct-length", "exhaust-duct-elbow", "exhaust-duct-rating"), check=check,
-    nothing="the design has no exhaust fan with a duct", answers=("B08", "B09", "B10", "B11"),
+    nothing="the design has no exhaust or supply fan with a duct", answers=("B08", "B09", "B10", "B11"),
 )  # fmt: skip

@@ -8,22 +8,23 @@ whose instructions allow this one.
 """
 
 from math import pi
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, path_of, quantity
+from checker.design.fields import Diameter, Length
 from checker.quantities.exhaust_duct import elbow_count, exhaust_line, straight_length
 from checker.quantities.exhaust_end import exhausts
 from checker.quantities.local_exhaust import Exhauster
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class MakersLimits(NamedTuple):
+class MakersLimits(Record):
     """Length and smallest diameter of the duct beside the maker's limits, m; None where it states none."""
 
-    length: float | None
-    longest: float | None
-    diameter: float | None
-    smallest: float | None
+    length: Length | None
+    longest: Length | None
+    diameter: Diameter | None
+    smallest: Diameter | None
 
 
 def limited(case: Case) -> list[Exhauster]:

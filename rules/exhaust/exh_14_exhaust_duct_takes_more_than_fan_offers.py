@@ -8,23 +8,24 @@ The usual cause is an airflow stated at 0.1 in. of water beside a long flexible 
 fewer elbows, or a fan whose airflow is stated at the pressure that this duct takes.
 """
 
-from typing import NamedTuple
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
 from checker.design.fans import Fan
+from checker.design.fields import Pressure
 from checker.quantities.duct_losses import duct_items
 from checker.quantities.exhaust_duct import exhaust_line, highest_flow, section_flow
 from checker.quantities.exhaust_end import ducted_hoods
 from checker.quantities.fan_ratings import offered_static
 from checker.quantities.local_exhaust import Exhauster
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Takes(NamedTuple):
+class Takes(Record):
     """Least and greatest pressure in Pa that a duct takes, and the keys that would narrow it."""
 
-    least: float
-    most: float
+    least: Pressure
+    most: Pressure
     ask: tuple[str, ...]
 
 

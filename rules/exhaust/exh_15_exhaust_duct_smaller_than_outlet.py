@@ -7,24 +7,23 @@ The usual cause is a 4 in duct that is already in the wall. Carry the size of th
 """
 
 from math import pi
-from typing import NamedTuple
 
 from checker.case import Case, path_of, quantity
 from checker.design.fans import Fan
+from checker.design.fields import Share
 from checker.quantities.exhaust_duct import exhaust_line
 from checker.quantities.exhaust_end import exhausts
 from checker.quantities.local_exhaust import Exhauster
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import show_size
 
-NOT_ROUND_SHARE = 0.8
 
-
-class Necks(NamedTuple):
+class Necks(Record):
     """The smallest duct as text and its share of the collar's area."""
 
     size: str
-    share: float
+    share: Share
     is_round: bool
 
 
@@ -57,9 +56,9 @@ def necks(case: Case, device: Exhauster) -> Necks:
     return Necks(show_size(smallest), smallest.area / area, smallest.shape == "round")
 
 
-def check(device: Exhauster, collar: float, necks: Necks) -> Meets | Finding:
-    """By area; a duct that is not round may have a fifth less, as makers' own transitions have."""
-    least = 1.0 if necks.is_round else NOT_ROUND_SHARE
+def check(device: Exhauster, collar: float, necks: Necks, not_round: float) -> Meets | Finding:
+    """By area; a duct that is not round may have a little less, as makers' own transitions have."""
+    least = 1.0 if necks.is_round else not_round
     numbers = {"name": Num(device.name), "size": Num(necks.size), "share": Num(min(necks.share, 1.0), "share")}
     if necks.share >= least - 1e-6:
         return Meets(numbers)
@@ -71,6 +70,7 @@ def check(device: Exhauster, collar: float, necks: Necks) -> Meets | Finding:
 
 RULE = Rule(
     code="EXH-15", name="exhaust-duct-smaller-than-outlet", severity="caution", since="0.1",
-    over=with_collar, needs=(collar, necks), cites=("duct-not-below-collar",), check=check,
+    over=with_collar, needs=(collar, necks), limits=("flat-duct-at-collar",),
+    cites=("duct-not-below-collar",), check=check,
     nothing="no outlet size of an exhaust fan or hood is stated", answers=("B32",),
 )  # fmt: skip

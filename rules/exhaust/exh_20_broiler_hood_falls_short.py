@@ -7,14 +7,14 @@ The usual cause is a kitchen hood that was drawn before the broiler was chosen. 
 maker names, and keep cabinets and ceilings away from it.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.hoods import Hood
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Measure(NamedTuple):
+class Measure(Record):
     """One measure of a broiler hood: where it stands, and which it is."""
 
     path: str

@@ -7,18 +7,19 @@ The usual cause is a hood set to the line of the cabinets. Hang it at the height
 top the instructions of both the hood and the top count, and the larger least height holds.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, given, quantity
+from checker.design.fields import Length
 from checker.design.hoods import Hood
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Heights(NamedTuple):
+class Heights(Record):
     """Least and greatest height, m, and whose word they are."""
 
-    least: float
-    greatest: float
+    least: Length
+    greatest: Length
     whose: str
 
 

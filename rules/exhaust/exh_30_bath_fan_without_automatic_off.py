@@ -7,22 +7,23 @@ The usual cause is a plain switch beside the light. Show a countdown timer, a se
 control. A fan that belongs to the whole-house ventilation or runs all day is exempt.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Control, Fan
+from checker.design.fields import Ratio
 from checker.quantities.exhaust_end import bath_fans, takes_out
 from checker.quantities.movers import is_continuous
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 BY_DELAY = ("timer", "occupancy", "delay off", "programmable")
 
 
-class TurnsOff(NamedTuple):
+class TurnsOff(Record):
     """What turns the fan off, and its shortest delay in minutes where there is one."""
 
     by: str
-    delay: float | None
+    minutes: Ratio | None
     humidity: tuple[float, float] | None
 
 
@@ -59,9 +60,9 @@ def check(fan: Fan, off: TurnsOff, delay: float, low: float, high: float) -> Mee
     """By kind of control."""
     numbers = {"name": Num(fan.name), "by": Num(off.by)}
     change = "show a timer or sensor with a delay of {bath_fan_delay} minutes or less, or a humidity control"
-    if off.delay is not None:
-        numbers["minutes"] = Num(off.delay)
-        if off.delay <= delay:
+    if off.minutes is not None:
+        numbers["minutes"] = Num(off.minutes)
+        if off.minutes <= delay:
             return Meets(numbers)
         message = "the shortest delay of {name} is {minutes} minutes, longer than {bath_fan_delay} minutes"
         return Finding(message, at="control", help=change, numbers=numbers)

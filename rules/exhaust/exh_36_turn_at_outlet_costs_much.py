@@ -8,14 +8,15 @@ The usual cause is a small duct bent back on itself because the joists run the w
 through the turn, turn with smooth elbows in place of flexible duct, or hang the fan the other way round.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
+from checker.design.fields import Diameter, Pressure
 from checker.physics.turn_at_fan import diameter_for_share, share_of_static, turn_loss
 from checker.quantities.exhaust_duct import highest_flow
 from checker.quantities.fan_ratings import offered_static
 from checker.quantities.turns import turn_coefficient
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import equivalent_diameter
 
@@ -23,12 +24,12 @@ INCH = 0.0254
 OTHERS = ("supply", "recovery", "recirculating", "transfer", "booster")  # these are judged with their ducts
 
 
-class Turn(NamedTuple):
+class Turn(Record):
     """What the turn takes in Pa, the diameter in m, and the diameter at which it would take the allowed share."""
 
-    loss: float
-    diameter: float
-    wanted: float
+    loss: Pressure
+    diameter: Diameter
+    wanted: Diameter
 
 
 def fans_with_turns(case: Case) -> list[Fan]:

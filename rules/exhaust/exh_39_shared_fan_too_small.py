@@ -7,23 +7,24 @@ The usual cause is a fan chosen for one bath to which a second was added. Choose
 state the airflow of each room where dampers open one at a time.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, NotApplicable, quantity
 from checker.design.fans import Fan
+from checker.design.fields import Airflow
 from checker.quantities.exhaust_end import takes_out
 from checker.quantities.local_exhaust import local_exhaust, points_of, rooms_exhausted
 from checker.quantities.movers import exhaust_flow, is_continuous
 from checker.quantities.room_uses import BATH_USES, room_use
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Shared(NamedTuple):
+class Shared(Record):
     """Baths that only this fan exhausts, and what it moves all day and at most, m3/s."""
 
     baths: tuple[str, ...]
-    steady: float
-    most: float
+    steady: Airflow
+    most: Airflow
 
 
 def shared_fans(case: Case) -> list[Fan]:

@@ -9,12 +9,12 @@ The usual cause is a fine filter in a small grille. More face helps most: twice 
 drop. A deeper filter or a coarser one helps too, and so does a setting or unit with more static pressure.
 """
 
-from typing import NamedTuple
 
 from checker import each
 from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
+from checker.design.fields import Area
 from checker.design.filters import Filter
 from checker.quantities.duct_flow import fastest
 from checker.quantities.duct_graph import Mover
@@ -22,17 +22,18 @@ from checker.quantities.filter_drops import Drop, clean_drop
 from checker.quantities.filters import known_face, mover_flow, movers_served
 from checker.quantities.static_budget import is_in_budget_above
 from checker.quantities.static_offer import Offer, offer
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 from checker.units import show
 
 
-class Load(NamedTuple):
+class Load(Record):
     """A filter beside what its mover offers, and the face of each in m2 where that is known."""
 
     drop: Drop
     offer: Offer
     mover: str
-    face: float | None
+    face: Area | None
 
 
 def loaded_mover(case: Case, filter_: Filter) -> Mover:

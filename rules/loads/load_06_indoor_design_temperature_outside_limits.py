@@ -6,17 +6,17 @@ for cooling. A sheet that assumes 78 F in winter or 70 F in summer makes the equ
 Put the temperature of the calculation within the bounds. What the thermostat is set to later is another matter.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, quantity
 from checker.quantities.airtightness import house_of
 from checker.quantities.stated_loads import loads_paper
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 FIELDS = {"winter": ("winter_indoor", "winter_temperature"), "summer": ("summer_indoor", "summer_temperature")}
 
 
-class SetPoint(NamedTuple):
+class SetPoint(Record):
     """An indoor temperature that loads rest on: where it stands and of which season it is."""
 
     path: str

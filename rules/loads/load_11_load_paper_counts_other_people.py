@@ -6,17 +6,17 @@ changes the count, the ventilation rate and the latent load together.
 Count the people again on the load calculation, or state in the design who will live there.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, quantity
 from checker.design.controls import LoadsPaper
 from checker.quantities.airtightness import house_of
 from checker.quantities.load_paper import design_people
 from checker.quantities.stated_loads import loads_paper
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Count(NamedTuple):
+class Count(Record):
     """A count on the load calculation."""
 
     path: str

@@ -11,13 +11,11 @@ from checker.design.controls import LoadsPaper
 from checker.quantities.load_paper import design_ventilation, stating
 from checker.rule import Finding, Meets, Rule
 
-LEAST = 0.005  # m3/s, about 10 cfm
 
-
-def check(_paper: LoadsPaper, stated: float, own: float, tolerance: float) -> Meets | Finding:
+def check(_paper: LoadsPaper, stated: float, own: float, tolerance: float, trifle: float) -> Meets | Finding:
     """Apart by more than the tolerance of the larger, and by more than a trifle."""
     apart = abs(stated - own)
-    if apart <= max(LEAST, tolerance * max(stated, own) * (1 + 1e-9)):
+    if apart <= max(trifle, tolerance * max(stated, own) * (1 + 1e-9)):
         return Meets()
     return Finding(
         "the load calculation counts {ventilation} of ventilation; the fans that run all day give {design_ventilation}",
@@ -28,6 +26,6 @@ def check(_paper: LoadsPaper, stated: float, own: float, tolerance: float) -> Me
 RULE = Rule(
     code="LOAD-13", name="load-paper-ventilation-off", severity="caution", since="0.1",
     over=stating("ventilation"), needs=(given("ventilation"), design_ventilation),
-    limits=("paper-airtightness-tolerance",), check=check, answers=("H29",),
+    limits=("paper-airtightness-tolerance", "paper-ventilation-trifle"), check=check, answers=("H29",),
     nothing="the load calculation states no ventilation",
 )  # fmt: skip

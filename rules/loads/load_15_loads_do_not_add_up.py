@@ -6,15 +6,15 @@ its rooms. Where they differ, a page of another revision is in the packet, or a 
 Add the figures again, and correct the one that is wrong before equipment is chosen by it.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, gather, quantity
 from checker.design.controls import LoadsPaper
 from checker.quantities.stated_loads import loads_paper, stated_room_heating, sum_over_rooms
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Sum(NamedTuple):
+class Sum(Record):
     """A total on the load calculation that has parts."""
 
     path: str

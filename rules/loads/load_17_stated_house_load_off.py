@@ -7,22 +7,23 @@ the difference is a reason to look again, not a verdict.
 Lay the worksheet beside the calculation and find the term that differs. Too large a load means an oversized unit.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, quantity
+from checker.design.fields import HeatRate
 from checker.quantities.computed_loads import computed_cooling, computed_heating
 from checker.quantities.stated_loads import loads_paper
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 WORDS = {"heating": "heating load", "cooling_sensible": "sensible cooling load"}
 
 
-class Stated(NamedTuple):
+class Stated(Record):
     """A load of the house on the load calculation, in W."""
 
     path: str
     field: str
-    watts: float
+    watts: HeatRate
 
 
 def stated(case: Case) -> list[Stated]:

@@ -6,24 +6,25 @@ up on the corner, the load moves with it. Some coefficients here are from memory
 Follow the room term by term in the worksheet, and correct the room's load or its walls and windows.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, quantity
+from checker.design.fields import HeatRate
 from checker.design.rooms import Room
 from checker.quantities.computed_loads import computed_room_cooling, computed_room_heating
 from checker.quantities.equipment import heated_rooms
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 WORDS = {"heating_load": "heating load", "cooling_load": "cooling load"}
 
 
-class Stated(NamedTuple):
+class Stated(Record):
     """A load of a room as the design states it, in W."""
 
     path: str
     field: str
     room: Room
-    watts: float
+    watts: HeatRate
 
 
 def stated(case: Case) -> list[Stated]:

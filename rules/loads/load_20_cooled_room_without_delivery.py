@@ -36,6 +36,7 @@ def is_cooled(case: Case, room: Room) -> bool:
     if spaces(case, case.design)[room.name] & {name for group in groups for name in group.rooms}:
         return True
     lacking = [path for group in groups for path in group.lacking]
+    lacking += [path for path in sorted(case.design.tbd) if path.startswith("equipment.") and path.count(".") == 1]
     if lacking:
         raise Missing(*lacking)
     return False

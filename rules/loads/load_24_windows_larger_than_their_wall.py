@@ -6,15 +6,15 @@ net, or the window faces another way. The loads of the room can't be worked out 
 Check the compass points first; a wall without its windows is stated by `net_area`.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, gather, quantity
 from checker.design.envelope import POINTS, Surface
 from checker.quantities.envelope_parts import holes
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-class Wall(NamedTuple):
+class Wall(Record):
     """The gross surfaces of a room that face one way."""
 
     path: str

@@ -6,7 +6,7 @@ too small. Glazed area is less than the area of the window with its frame, so th
 Add the window under `envelope.windows`, with the way it faces.
 """
 
-from checker.case import Case, gather, quantity
+from checker.case import Case, Missing, gather, path_of, quantity
 from checker.design.rooms import Room
 from checker.quantities.envelope_parts import window_area
 from checker.quantities.equipment import heated_rooms
@@ -24,15 +24,27 @@ def glazed(case: Case) -> list[Room]:
 def in_the_envelope(case: Case, room: Room) -> float:
     """Area of the room's windows in the envelope. Raises Missing for one without an area."""
     assert case.design.envelope is not None
-    own = [each for each in case.design.envelope.windows.values() if each.room == room.name]
-    return sum(gather([lambda each=each: window_area(case, each) for each in own]))  # type: ignore[misc]
+    windows = case.design.envelope.windows
+    own = [each for each in windows.values() if each.room == room.name]
+    total = sum(gather([lambda each=each: window_area(case, each) for each in own]))  # type: ignore[misc]
+    homeless = [path_of(each, "room") for each in windows.values() if each.room is None]
+    if "envelope.windows" in case.design.tbd:
+        homeless.append("envelope.windows")
+    if homeless and total < glass(room):  # one of these may be its window
+        raise Missing(*homeless)
+    return float(total)
+
+
+def glass(room: Room) -> float:
+    """Glazed area that the drawings give, m2."""
+    return float(room.window.glazed_area or 0.0) if room.window is not None else 0.0
 
 
 def check(room: Room, counted: float) -> Meets | Finding:
     """The window with its frame is no smaller than its glass."""
-    glass = float(room.window.glazed_area) if room.window is not None and room.window.glazed_area is not None else 0.0
-    numbers = {"glass": Num(glass, "area"), "room": Num(room.name)}
-    if glass <= counted * (1 + 1e-9):
+    shown = glass(room)
+    numbers = {"glass": Num(shown, "area"), "room": Num(room.name)}
+    if shown <= counted * (1 + 1e-9):
         return Meets(numbers)
     return Finding(
         "{room} has {glass} of glass, and its windows in the envelope are {in_the_envelope}",

@@ -6,7 +6,7 @@ monoxide, exhaust of cars. The intake keeps its distance, or lies well below the
 The usual cause is a plumbing vent or flue that the mechanical sketch does not show because another trade draws
 it. Move the intake, or have the plumber or the gas fitter move the vent. A fuel vent must also keep to its own
 rules and to its maker's instructions: only a qualified person may change it. Bath and kitchen exhausts of the
-same dwelling are judged elsewhere. Where only the distance is told, the height counts for nothing: show it with `at`,
+same dwelling and driveways are judged elsewhere. Where only the distance is told, the height counts for nothing: show it with `at`,
 `height_over_grade` or `above`.
 """
 

@@ -4,21 +4,21 @@ Exhaust at the edge of the lot blows steam, smells and grease at the neighbor, a
 lot line weakens its fire resistance.
 
 The usual cause is a side yard that is narrower than it looks on the sketch, or a survey that came late. Lead the
-duct to a wall that faces the yard or the street, or through the roof.
+duct to a wall that faces the yard or the street, or through the roof. Dryers are judged elsewhere.
 """
 
 from checker.case import Case, Missing
 from checker.design.openings import Opening
 from checker.physics.distances import ROUNDING
-from checker.quantities.opening_kinds import EXHAUSTS, known_exhausts, of_kind, stated
+from checker.quantities.opening_kinds import known_exhausts, of_kind, stated
 from checker.quantities.places import undecided
 from checker.quantities.surroundings import lot_line_distance
 from checker.rule import Finding, Meets, Num, Rule
 
 
 def exhausts(case: Case) -> list[Opening]:
-    """Every exhaust terminal, those of dryers included. Raises Missing once where no lot line is spoken of."""
-    found = known_exhausts(case, EXHAUSTS)
+    """Every exhaust terminal but those of dryers. Raises Missing once where no lot line is spoken of."""
+    found = known_exhausts(case)
     lines = of_kind(case, frozenset({"lot line"}))
     silent = [each for each in found if not lines and not speaks_of_line(case, each)]
     asked = [f"{each.path}.to_lot_line" for each in found if stated(case, each, "on") != "roof"]

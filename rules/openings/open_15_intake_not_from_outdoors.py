@@ -7,19 +7,19 @@ The usual cause is a duct that ends short of the wall, or an intake grille in a 
 the way to a hood in the outer wall or the roof. Until a garage intake is closed, do not run the fan.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
 from checker.quantities.opening_kinds import OUTDOOR_INTAKES, drivers_of_intakes, kind, known_intakes
 from checker.quantities.surroundings import NOT_OUTDOORS, place_of
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 UNFIT = NOT_OUTDOORS - {"room", "conditioned"}
 
 
-class Origin(NamedTuple):
+class Origin(Record):
     """Where one intake draws from; `at` is the field that says so."""
 
     path: str

@@ -14,7 +14,7 @@ from checker.quantities.clearances import Neighbour, Verdict, neighbours, number
 from checker.quantities.opening_kinds import is_mechanical, kind, known_intakes, stated
 from checker.rule import Finding, Meets, Num, Rule
 
-SOURCES = frozenset({"exhaust", "kitchen exhaust", "dryer exhaust", "plumbing vent", "street", "parking"})
+SOURCES = frozenset({"exhaust", "kitchen exhaust", "dryer exhaust", "plumbing vent", "street", "parking", "driveway"})
 
 
 @quantity()

@@ -8,10 +8,10 @@ The criteria come from an amendments file that the design names in `project.amen
 jurisdiction's figure, or say in the papers why the site differs.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, given, quantity
 from checker.design.site import Site
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 DIMENSIONS = {"winter_design": "temperature", "summer_dry_bulb": "temperature", "summer_wet_bulb": "temperature",
@@ -21,7 +21,7 @@ FIELDS = {"winter_design": "winter_design", "summer_dry_bulb": "summer_design.dr
 MILDER_IF_ABOVE = frozenset({"winter_design"})
 
 
-class Criterion(NamedTuple):
+class Criterion(Record):
     """One criterion of the jurisdiction and what the design states for it."""
 
     path: str

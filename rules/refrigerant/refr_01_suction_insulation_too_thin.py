@@ -11,6 +11,7 @@ the maker's instructions say so. Lines are opened and charged by certified techn
 from checker.case import given
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import new_lines
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -29,6 +30,6 @@ def check(line: RefrigerantLine, insulation: float, limit: float) -> Meets | Fin
 
 RULE = Rule(
     code="REFR-01", name="suction-insulation-too-thin", severity="correction", since="0.1",
-    over=new_lines, needs=(given("insulation"),), limits=("suction-line-insulation",), check=check,
-    nothing="no refrigerant line is drawn", answers=("I01",),
+    over=new_lines, when=due("insulation"), needs=(given("insulation"),),
+    limits=("suction-line-insulation",), check=check, nothing="no refrigerant line is drawn", answers=("I01",),
 )  # fmt: skip

@@ -10,6 +10,7 @@ the data sheet. Fiber without a sealed jacket does not.
 from checker.case import Case, given
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -31,6 +32,6 @@ def check(line: RefrigerantLine, permeance: float, limit: float) -> Meets | Find
 
 RULE = Rule(
     code="REFR-02", name="suction-insulation-lets-vapor-through", severity="correction", since="0.1",
-    over=drawn_lines, when=is_insulated, needs=(given("insulation_permeance"),),
+    over=drawn_lines, when=due("insulation_permeance", when=is_insulated), needs=(given("insulation_permeance"),),
     limits=("suction-line-permeance",), check=check, nothing="no refrigerant line is drawn", answers=("I01",),
 )  # fmt: skip

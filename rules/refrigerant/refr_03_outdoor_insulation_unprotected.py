@@ -9,6 +9,7 @@ Show a line cover, a jacket or a coating made for it on everything outdoors, up 
 from checker.case import Case, given
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines, runs_outdoors
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 UNSHIELDED = {"none": "nothing", "tape": "tape only"}
@@ -32,6 +33,6 @@ def check(line: RefrigerantLine, protection: str) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-03", name="outdoor-insulation-unprotected", severity="correction", since="0.1",
-    over=drawn_lines, when=stands_in_the_weather, needs=(given("protection"),),
+    over=drawn_lines, when=due("protection", when=stands_in_the_weather), needs=(given("protection"),),
     cites=("outdoor-line-protection",), check=check, nothing="no refrigerant line is drawn", answers=("I02",),
 )  # fmt: skip

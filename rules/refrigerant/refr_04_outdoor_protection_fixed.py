@@ -9,6 +9,7 @@ Screwed or snap-on line covers meet this; show a joint at that distance.
 from checker.case import Case, given
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines, runs_outdoors
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -30,7 +31,7 @@ def check(line: RefrigerantLine, removable: float, limit: float) -> Meets | Find
 
 RULE = Rule(
     code="REFR-04", name="outdoor-protection-fixed", severity="correction", since="0.1",
-    over=drawn_lines, when=has_a_shield, needs=(given("protection_removable"),),
+    over=drawn_lines, when=due("protection_removable", when=has_a_shield), needs=(given("protection_removable"),),
     limits=("outdoor-protection-removable",), check=check, nothing="no refrigerant line is drawn",
     answers=("I02",),
 )  # fmt: skip

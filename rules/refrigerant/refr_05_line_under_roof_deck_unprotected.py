@@ -8,7 +8,9 @@ technicians only; until then the unit stays off and the attic is aired.
 
 from checker.case import Case, quantity
 from checker.design.refrigerant import RefrigerantLine
-from checker.quantities.refrigerant import drawn_lines, nail_gap, near_deck
+from checker.quantities.refrigerant import drawn_lines
+from checker.quantities.refrigerant_routes import nail_gap, near_deck
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -31,6 +33,6 @@ def check(line: RefrigerantLine, gap: float | None, limit: float) -> Meets | Fin
 
 RULE = Rule(
     code="REFR-05", name="line-under-roof-deck-unprotected", severity="correction", since="0.1",
-    over=drawn_lines, when=near_deck, needs=(below_deck,), limits=("line-below-roof-deck",), check=check,
-    nothing="no refrigerant line is drawn", answers=("I03",),
+    over=drawn_lines, when=due("deck_clearance", "nail_plates", when=near_deck),
+    needs=(below_deck,), limits=("line-below-roof-deck",), check=check, nothing="no refrigerant line is drawn", answers=("I03",),
 )  # fmt: skip

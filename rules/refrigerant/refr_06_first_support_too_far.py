@@ -9,6 +9,7 @@ Show a clamp on a permanent support within 6 ft of the unit, as the code asks si
 from checker.case import given
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -25,6 +26,6 @@ def check(line: RefrigerantLine, distance: float, limit: float) -> Meets | Findi
 
 RULE = Rule(
     code="REFR-06", name="first-support-too-far", severity="correction", since="0.1",
-    over=drawn_lines, needs=(given("first_support"),), limits=("line-first-support",), check=check,
-    nothing="no refrigerant line is drawn", answers=("I04",),
+    over=drawn_lines, when=due("first_support"), needs=(given("first_support"),),
+    limits=("line-first-support",), check=check, nothing="no refrigerant line is drawn", answers=("I04",),
 )  # fmt: skip

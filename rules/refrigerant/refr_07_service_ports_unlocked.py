@@ -9,6 +9,7 @@ certified technicians.
 
 from checker.case import Case, quantity
 from checker.quantities.refrigerant import System, of_system, systems
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -31,6 +32,6 @@ def check(system: System, locked: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-07", name="service-ports-unlocked", severity="correction", since="0.1",
-    over=systems, needs=(locking_caps,), cites=("locking-caps",), check=check,
+    over=systems, when=due("locking_caps"), needs=(locking_caps,), cites=("locking-caps",), check=check,
     nothing="no refrigerant line is drawn", answers=("I05",),
 )  # fmt: skip

@@ -9,7 +9,9 @@ plates that reach 2 in beyond. Only certified technicians open or mend the lines
 
 from checker.case import Case, quantity
 from checker.design.refrigerant import RefrigerantLine
-from checker.quantities.refrigerant import drawn_lines, in_framing, nail_gap
+from checker.quantities.refrigerant import drawn_lines
+from checker.quantities.refrigerant_routes import in_framing, nail_gap
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -32,6 +34,6 @@ def check(line: RefrigerantLine, gap: float | None, limit: float) -> Meets | Fin
 
 RULE = Rule(
     code="REFR-08", name="concealed-line-open-to-nails", severity="correction", since="0.1",
-    over=drawn_lines, when=in_framing, needs=(from_face,), limits=("concealed-pipe-edge",), check=check,
-    nothing="no refrigerant line is drawn", answers=("I06",),
+    over=drawn_lines, when=due("edge_distance", "nail_plates", when=in_framing),
+    needs=(from_face,), limits=("concealed-pipe-edge",), check=check, nothing="no refrigerant line is drawn", answers=("I06",),
 )  # fmt: skip

@@ -11,6 +11,7 @@ import re
 
 from checker.case import Case, quantity
 from checker.quantities.refrigerant import System, is_mildly_flammable, of_system, systems
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -33,6 +34,6 @@ def check(system: System, found: str) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-10", name="a2l-listing-missing", severity="correction", since="0.1",
-    over=systems, when=is_mildly_flammable, needs=(listing,), cites=("a2l-listing",), check=check,
+    over=systems, when=due("listing", when=is_mildly_flammable), needs=(listing,), cites=("a2l-listing",), check=check,
     nothing="no refrigerant line is drawn", answers=("I08",),
 )  # fmt: skip

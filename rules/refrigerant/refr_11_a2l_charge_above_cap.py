@@ -8,6 +8,7 @@ technicians; the maker's table may set a lower limit still.
 """
 
 from checker.quantities.refrigerant import System, charge, is_mildly_flammable, systems
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -24,6 +25,6 @@ def check(system: System, held: float, limit: float) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-11", name="a2l-charge-above-cap", severity="correction", since="0.1",
-    over=systems, when=is_mildly_flammable, needs=(charge,), limits=("a2l-charge-cap",), check=check,
+    over=systems, when=due("charge", when=is_mildly_flammable), needs=(charge,), limits=("a2l-charge-cap",), check=check,
     nothing="no refrigerant line is drawn", answers=("I10",),
 )  # fmt: skip

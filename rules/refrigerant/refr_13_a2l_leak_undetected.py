@@ -19,6 +19,7 @@ from checker.quantities.refrigerant import (
     of_system,
     systems,
 )
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -26,6 +27,11 @@ def is_ducted_and_can_burn(case: Case, system: System) -> bool:
     """Its refrigerant is not of group A2L, or none of its units is ducted."""
     units = [unit for line in system.lines for unit in indoor_units(case, line)]
     return is_ducted(units) and is_mildly_flammable(case, system)
+
+
+def has_several_lines(_case: Case, system: System) -> bool:
+    """Whether it serves several indoor units, whose charge adds up."""
+    return len(system.lines) > 1
 
 
 @quantity()
@@ -49,6 +55,7 @@ def check(system: System, held: float, free: float, found: bool) -> Meets | Find
 
 RULE = Rule(
     code="REFR-13", name="a2l-leak-undetected", severity="correction", since="0.1",
-    over=systems, when=is_ducted_and_can_burn, needs=(charge, free_charge, detected), cites=("leak-detection",),
-    check=check, nothing="no refrigerant line is drawn", answers=("I13",),
+    over=systems, when=due("charge", "leak_detection", when=is_ducted_and_can_burn, early=has_several_lines),
+    needs=(charge, free_charge, detected), cites=("leak-detection",), check=check,
+    nothing="no refrigerant line is drawn", answers=("I13",),
 )  # fmt: skip

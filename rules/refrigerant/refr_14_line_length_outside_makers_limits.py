@@ -10,6 +10,7 @@ way, not the distance on the plan.
 from checker.case import Case, given, quantity
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -40,6 +41,6 @@ def check(line: RefrigerantLine, length: float, greatest: float, least: float | 
 
 RULE = Rule(
     code="REFR-14", name="line-length-outside-makers-limits", severity="correction", since="0.1",
-    over=drawn_lines, needs=(given("length"), given("by_maker.greatest_length"), least_length),
+    over=drawn_lines, when=due("by_maker"), needs=(given("length"), given("by_maker.greatest_length"), least_length),
     cites=("lines-by-maker",), check=check, nothing="no refrigerant line is drawn", answers=("I20",),
 )  # fmt: skip

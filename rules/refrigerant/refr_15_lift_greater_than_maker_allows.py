@@ -10,6 +10,7 @@ below: `rise` is positive where it is above.
 from checker.case import Case, given, quantity
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines, greatest_height
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -33,6 +34,6 @@ def check(line: RefrigerantLine, rise: float, found: float, greatest: float) -> 
 
 RULE = Rule(
     code="REFR-15", name="lift-greater-than-maker-allows", severity="correction", since="0.1",
-    over=drawn_lines, needs=(given("rise"), height, greatest_height), cites=("lines-by-maker",), check=check,
-    nothing="no refrigerant line is drawn", answers=("I20",),
+    over=drawn_lines, when=due("by_maker"), needs=(given("rise"), height, greatest_height),
+    cites=("lines-by-maker",), check=check, nothing="no refrigerant line is drawn", answers=("I20",),
 )  # fmt: skip

@@ -7,22 +7,23 @@ Usual cause: an old line set is kept for a new unit. Take the sizes from the ins
 copper, not of the insulation.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, quantity
+from checker.design.fields import Diameter
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 SIDES = ("liquid", "suction")
 
 
-class Misfit(NamedTuple):
+class Misfit(Record):
     """A line whose size is none of the maker's: which, its size and the nearest allowed one, m."""
 
     side: str
-    size: float
-    allowed: float
+    size: Diameter
+    allowed: Diameter
 
 
 def maker_lists_sizes(case: Case, line: RefrigerantLine) -> bool:

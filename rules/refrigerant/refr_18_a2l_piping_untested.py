@@ -8,6 +8,7 @@ Plan the test and keep its record. Only certified technicians pressurize, evacua
 
 from checker.case import Case, quantity
 from checker.quantities.refrigerant import System, is_mildly_flammable, of_system, systems
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -30,6 +31,6 @@ def check(system: System, state: str) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-18", name="a2l-piping-untested", severity="correction", since="0.1",
-    over=systems, when=is_mildly_flammable, needs=(pressure_test,), cites=("a2l-pipe-test",), check=check,
-    nothing="no refrigerant line is drawn", answers=("I12",),
+    over=systems, when=due("pressure_test", when=is_mildly_flammable), needs=(pressure_test,),
+    cites=("a2l-pipe-test",), check=check, nothing="no refrigerant line is drawn", answers=("I12",),
 )  # fmt: skip

@@ -8,6 +8,7 @@ Plan a nitrogen pressure test and then a deep vacuum that is held and recorded. 
 
 from checker.case import Case, quantity
 from checker.quantities.refrigerant import System, of_system, systems
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -30,6 +31,6 @@ def check(system: System, state: str) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-19", name="deep-vacuum-missing", severity="caution", since="0.1",
-    over=systems, needs=(vacuum,), cites=("deep-vacuum",), check=check,
+    over=systems, when=due("vacuum"), needs=(vacuum,), cites=("deep-vacuum",), check=check,
     nothing="no refrigerant line is drawn", answers=("I20",),
 )  # fmt: skip

@@ -9,6 +9,7 @@ Show a sleeve that slopes outward, with sealant or a gasket around pipe, drain a
 from checker.case import given
 from checker.design.refrigerant import RefrigerantLine
 from checker.quantities.refrigerant import drawn_lines
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -26,6 +27,6 @@ def check(line: RefrigerantLine, penetration: str) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-20", name="line-penetration-unsealed", severity="correction", since="0.1",
-    over=drawn_lines, needs=(given("penetration"),), cites=("utility-penetrations",), check=check,
+    over=drawn_lines, when=due("penetration"), needs=(given("penetration"),), cites=("utility-penetrations",), check=check,
     nothing="no refrigerant line is drawn", answers=("I02",),
 )  # fmt: skip

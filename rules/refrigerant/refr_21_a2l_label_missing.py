@@ -8,6 +8,7 @@ Note on the drawing that the label is filled in at start-up, after the charge wa
 
 from checker.case import Case, quantity
 from checker.quantities.refrigerant import System, is_mildly_flammable, of_system, systems
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -30,6 +31,6 @@ def check(system: System, found: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-21", name="a2l-label-missing", severity="correction", since="0.1",
-    over=systems, when=is_mildly_flammable, needs=(labeled,), cites=("a2l-label",), check=check,
-    nothing="no refrigerant line is drawn", answers=("I11",),
+    over=systems, when=due("label", when=is_mildly_flammable), needs=(labeled,), cites=("a2l-label",), check=check,
+    nothing="no refrigerant line is drawn", answers=("I11", "Q10"),
 )  # fmt: skip

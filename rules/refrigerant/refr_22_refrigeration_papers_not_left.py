@@ -8,6 +8,7 @@ Add a line to the drawing notes: installation, owner's and service manuals stay 
 
 from checker.case import Case, quantity
 from checker.quantities.refrigerant import System, of_system, systems
+from checker.quantities.stage import due
 from checker.rule import Finding, Meets, Rule
 
 
@@ -30,6 +31,6 @@ def check(system: System, found: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-22", name="refrigeration-papers-not-left", severity="note", since="0.1",
-    over=systems, needs=(papers_left,), cites=("refrigeration-papers",), check=check,
-    nothing="no refrigerant line is drawn", answers=("I22",),
+    over=systems, when=due("papers_left"), needs=(papers_left,), cites=("refrigeration-papers",), check=check,
+    nothing="no refrigerant line is drawn", answers=("I22", "Q10"),
 )  # fmt: skip

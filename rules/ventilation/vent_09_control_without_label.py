@@ -25,5 +25,5 @@ def check(_design: Design, told: Told) -> Meets | Finding:
 
 RULE = Rule(
     code="VENT-09", name="control-without-label", severity="correction", since="0.1",
-    over=each.design, needs=(label,), cites=("control-label",), check=check, answers=("A09",),
+    over=each.design, needs=(label,), cites=("control-label",), check=check, answers=("A09", "Q08"),
 )  # fmt: skip

@@ -7,22 +7,23 @@ Find what holds the air back before raising the speed. A difference within 15 cf
 is let pass, as a national program for new homes does.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, Missing, quantity
 from checker.design.fans import Setting
+from checker.design.fields import Airflow
 from checker.quantities.ventilation import SLACK
 from checker.quantities.whole_house import whole_house
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 FIELDS = ("airflow", "supply_airflow", "exhaust_airflow")
 
 
-class Pair(NamedTuple):
+class Pair(Record):
     """A flow as designed and as measured, m3/s."""
 
-    designed: float
-    measured: float
+    designed: Airflow
+    measured: Airflow
     field: str
 
 

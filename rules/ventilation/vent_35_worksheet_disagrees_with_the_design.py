@@ -7,18 +7,18 @@ Correct the worksheet or the design, whichever is out of date. A stated rate abo
 never held against it.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, quantity
 from checker.design.controls import VentilationWorksheet
 from checker.quantities.airtightness import house_of
 from checker.quantities.ventilation import SLACK, least_rate
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 DIMENSIONS = {"floor_area": "area", "bedrooms": "", "required_rate": "airflow"}
 
 
-class Figure(NamedTuple):
+class Figure(Record):
     """One figure of the worksheet."""
 
     path: str
@@ -38,18 +38,19 @@ def figures(case: Case) -> list[Figure]:
     ]
 
 
-class Own(NamedTuple):
-    """The same figure by the design."""
+class Own(Record):
+    """The same figure by the design, with its dimension."""
 
     value: float
+    dimension: str
 
 
 @quantity()
 def of_the_design(case: Case, figure: Figure) -> Own:
     """What the design makes of the figure."""
     if figure.name == "required_rate":
-        return Own(least_rate(case, case.design))
-    return Own(float(case.get(house_of(case), figure.name)))
+        return Own(least_rate(case, case.design), DIMENSIONS[figure.name])
+    return Own(float(case.get(house_of(case), figure.name)), DIMENSIONS[figure.name])
 
 
 def check(figure: Figure, own: Own, rounding: float) -> Meets | Finding:

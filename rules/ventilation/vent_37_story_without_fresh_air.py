@@ -7,7 +7,6 @@ The usual cause is a supply upstairs, where the attic is, with the bath fan besi
 other story, or let an exhaust that runs all day draw from there.
 """
 
-from typing import NamedTuple
 
 from checker.case import Case, NotApplicable, quantity
 from checker.design.fields import fold
@@ -15,12 +14,13 @@ from checker.design.rooms import Room
 from checker.quantities.fresh_air import is_supplied, reach
 from checker.quantities.room_uses import room_use, rooms_used_as
 from checker.quantities.whole_house import needed
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 LIVED_IN = ("living", "dining", "kitchen", "office")
 
 
-class Story(NamedTuple):
+class Story(Record):
     """The rooms of one story in which people live; `path` is the first of theirs by name."""
 
     path: str

@@ -53,8 +53,8 @@ def document(section: type[Node], chance: random.Random, depth: int = 0) -> dict
     result: dict[str, Any] = {}
     for key, field in fields_of(section).items():
         if chance.random() < (0.7 if depth == 0 else 0.35):
-            result[key] = chance.choice(WRONG) if chance.random() < 0.04 else right(field.shape, chance, depth)
-    if chance.random() < 0.05:
+            result[key] = chance.choice(WRONG) if chance.random() < 0.02 else right(field.shape, chance, depth)
+    if chance.random() < 0.02:
         result["not_a_key"] = 1
     if section is Design:
         result["design_format"] = 1

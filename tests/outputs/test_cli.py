@@ -42,6 +42,7 @@ def run(capsysbinary: pytest.CaptureFixture[bytes], monkeypatch: pytest.MonkeyPa
         return [rule for rule in chosen if wanted is None or wanted(rule.code, rule.name)]
 
     monkeypatch.setattr(judge, "rules", rules)
+    monkeypatch.setattr(judge, "waiting", rules)
     monkeypatch.setattr(
         judge, "modules",
         lambda: [(rule.code, f"rules.sham.sham_{rule.code[-2:]}_{rule.name.replace('-', '_')}") for rule in chosen],

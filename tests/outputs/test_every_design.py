@@ -55,3 +55,4 @@ def test_worksheet(code: str, outcome: str, design: str, chosen: list[Any]) -> N
         heads = [line for line in sheet.split("\n") if line.startswith(f"{code} ")]
         assert any(outcome in line for line in heads)
         assert max(width(line) for line in sheet.split("\n")) <= worksheet.COLUMNS
+        assert "(SI units)" not in sheet, "a record's fields say their dimension, as `flow: Airflow` does"

@@ -7,7 +7,7 @@ from checker.outputs.text import report
 from checker.read import read_text
 from checker.rule import Outcome, Severity
 from checker.run import check_reading, numbered, unlocks
-from tests.outputs.sham_rules import BREAKS, COTTAGE, LOW, NOTED, SHAMS, SOUND, checked_text
+from tests.outputs.sham_rules import BREAKS, COTTAGE, DOUBLED, LOW, NOTED, SHAMS, SOUND, checked_text
 
 GOLDEN = """\
 == The design file ==
@@ -113,6 +113,56 @@ def test_an_accepted_finding_is_told_apart() -> None:
     assert "0 corrections, 0 cautions, 0 notes" in text
     assert "fans.bath.settings: kept by the owner (accepted by reviewer on 2026-01-02) [EXH-90" in text
     assert "No open finding by the rules that could be judged. This is not an approval." in text
+
+
+SEVERAL = fan("{high: 40 cfm}", "  shower: {role: exhaust, settings: {high: 40 cfm}}\n"
+                                "  toilet: {role: exhaust, settings: {high: 30 cfm}}\n")  # fmt: skip
+
+
+def test_findings_that_say_the_same_are_one_comment_with_every_place() -> None:
+    lines = report([checked_text(SEVERAL, [LOW])], "trade", False).split("\n")
+    start = lines.index("Comment 1  fans.bath.settings")
+    assert lines[start : lines.index("== Summary ==") - 1] == [
+        "Comment 1  fans.bath.settings",
+        "           fans.shower.settings",
+        "           fans.toilet.settings",
+        "cottage.yaml:4:35: correction: moves 40 cfm, less than 50 cfm [EXH-90 sham-flow-low]",
+        "      4 |   bath: {role: exhaust, settings: {high: 40 cfm}}",
+        "        |                                   ^",
+        "    to change: raise it by 10 cfm, or choose a fan that moves 50 cfm against the pressure of its own",
+        "               duct and of the cap",
+        "cottage.yaml:5:37: correction: moves 40 cfm, less than 50 cfm [EXH-90 sham-flow-low]",
+        "cottage.yaml:6:37: correction: moves 30 cfm, less than 50 cfm [EXH-90 sham-flow-low]",
+        "    to change: raise it by 20 cfm, or choose a fan that moves 50 cfm against the pressure of its own",
+        "               duct and of the cap",
+        "    see: IRC 2021 Table X2; the locally adopted code and the authority having jurisdiction decide",
+    ]
+    assert "3 corrections, 0 cautions, 0 notes" in lines
+
+
+def test_findings_that_say_the_same_stay_separate_outcomes_with_one_number() -> None:
+    findings = [each for each in checked_text(SEVERAL, SOUND).outcomes if each.outcome == "finding"]
+    assert [(each.number, each.place[0]) for each in findings] == [(1, 4), (1, 5), (1, 6)]
+
+
+def test_an_accepted_one_of_several_is_no_part_of_the_comment() -> None:
+    accepted = "accepted:\n  - {rule: EXH-90, path: fans.shower, reason: r, by: b}\n"
+    text = report([checked_text(SEVERAL + accepted, [LOW])], "trade", False)
+    assert "           fans.toilet.settings" in text
+    assert "\n           fans.shower.settings" not in text
+
+
+def test_names_in_a_message_do_not_keep_findings_apart() -> None:
+    text = fan("{high: 100 cfm}", "  shower: {role: exhaust, settings: {high: 110 cfm}}\n")
+    shown = report([checked_text(text, [DOUBLED])], "trade", False)
+    assert "Comment 1  fans.bath\n           fans.shower\n" in shown
+    assert "Comment 2" not in shown
+
+
+def test_faults_of_the_file_are_a_comment_each() -> None:
+    text = fan("{high: 60 cfm}, bogus: 1", "  shower: {role: exhaust, settings: {high: 60 cfm}, bogus: 1}\n")
+    shown = report([checked_text(text, [LOW])], "trade", False)
+    assert "Comment 2  fans.shower.bogus" in shown
 
 
 def test_several_files_have_a_head_line_each() -> None:

@@ -1,16 +1,22 @@
 """The worksheet: each quantity once, with formula, numbers, places, result and source."""
 
 import re
+from math import inf
+from typing import Annotated, NamedTuple
 
 import pytest
 
+from checker.design.fields import Airflow, Pressure, Ratio
 from checker.outputs.layout import width
+from checker.outputs.record_units import declared_dimensions, dimension_in
 from checker.outputs.worksheet import report
+from checker.outputs.worksheet_absent import absent_words
 from checker.outputs.worksheet_values import record_lines, value_text
 from checker.rule import Rule
 from checker.sizes import parse_size
 from checker.units import parse_airtightness
 from tests.outputs.sham_rules import COTTAGE, DOUBLED, LOW, NOTED, SHAMS, Pair, checked_text
+from tests.shown import ROOT, shown
 
 SHORT = """\
 design_format: 1
@@ -137,6 +143,8 @@ def test_lines_are_short() -> None:
         (["attic", "garage"], "", "attic, garage"),
         ({"elbow-90": 2, "boot": 1}, "", "elbow-90: 2, boot: 1"),
         ([], "", "none"),
+        (frozenset(), "", "none"),
+        ({"hall": frozenset({"living", "hall"}), "bath": frozenset({"bath"})}, "", "hall: hall, living; bath: bath"),
         (Pair("p", "l", 1.0), "", ""),
     ],
 )
@@ -149,3 +157,57 @@ def test_records() -> None:
     many = [Pair("p", str(number), 1.5) for number in range(20)]
     assert record_lines(many, "trade")[-1] == "and 8 more"
     assert record_lines(object(), "trade") == ["object"]
+
+
+class Measured(NamedTuple):
+    """A record that declares its units."""
+
+    flow: Airflow
+    static: Pressure | None
+    heat: Annotated[float, "heat_rate"]
+    ratio: Ratio
+    bare: float
+    label: str = ""
+
+
+class Either(NamedTuple):
+    """A record whose number is of the dimension that it names."""
+
+    value: float
+    dimension: str
+
+
+def test_the_dimension_of_a_field_is_that_of_its_annotation() -> None:
+    assert declared_dimensions(Measured) == {"flow": "airflow", "static": "pressure", "heat": "heat_rate", "ratio": ""}
+    assert dimension_in(Either(1.0, "length"), "value") == "length"
+    assert dimension_in(Pair("p", "l", 1.0), "flow") is None
+    assert record_lines(Either(0.3048, "length"), "trade") == ["value 1 ft"]
+
+
+def test_a_record_is_shown_in_the_units_of_the_reader() -> None:
+    record = Measured(0.0188779, None, 293.071, 0.5, inf)
+    assert record_lines(record, "trade") == [
+        "flow 40 cfm, heat 1000 Btu/h, ratio 0.5, bare without limit (SI units)"
+    ]
+    assert record_lines(record._replace(static=249.08891), "metric")[0].startswith("flow 19 L/s, static 249 Pa, heat 0.29 kW")
+
+
+def test_absent_fields_are_drawn_together() -> None:
+    design = checked_text(COTTAGE, SHAMS).design
+    assert design is not None
+    fans = list(design.fans)
+    assert len(fans) > 3
+    every = [f"fans.{name}.{field}" for name in fans for field in ("notes", "kind")]
+    assert absent_words(design, every) == f"notes, kind of all {len(fans)} fans"
+    assert absent_words(design, every[2:]) == f"notes, kind of all {len(fans)} fans but {fans[0]}"
+    assert absent_words(design, [f"fans.{name}.notes" for name in fans[:2]]) == f"notes of fans {fans[0]}, {fans[1]}"
+    assert absent_words(design, every[:2]) == f"fans.{fans[0]}: notes, kind"
+    assert absent_words(design, ["house.height", "house.height", "papers"]) == "house.height; papers"
+
+
+@pytest.mark.parametrize("sample", sorted(path.name for path in (ROOT / "samples").glob("*.yaml")))
+def test_no_sample_prints_bare_si_numbers(sample: str) -> None:
+    for system in ("trade", "metric"):
+        _, out, _ = shown("worksheet", f"samples/{sample}", "--units", system)
+        assert "SI units" not in out
+        assert "\n      absent   , " not in out

@@ -11,7 +11,6 @@ from checker.physics.distances import (
     Opening,
     distance,
     horizontal_distance,
-    is_clear,
     lot_line,
     point,
     rectangle_on_wall,
@@ -87,37 +86,12 @@ def test_lot_line_at_any_height() -> None:
     assert distance(point(-4.0, 3.0, 6.0), line) == pytest.approx(1.0)
 
 
-def test_ten_feet_is_ten_feet() -> None:
-    # IRC M1504.3: 10 ft from a mechanical intake unless the exhaust opening is 3 ft above it.
-    intake = point(0.0, 0.0, 1.0)
-    assert is_clear(point(10 * FT, 0.0, 1.0), intake, 10 * FT, rise_instead=3 * FT)
-    assert not is_clear(point(9.99 * FT, 0.0, 1.0), intake, 10 * FT, rise_instead=3 * FT)
-    assert is_clear(point(2 * FT, 0.0, 1.0 + 3 * FT), intake, 10 * FT, rise_instead=3 * FT)
-    assert not is_clear(point(2 * FT, 0.0, 1.0 + 2.99 * FT), intake, 10 * FT, rise_instead=3 * FT)
-    assert not is_clear(point(2 * FT, 0.0, 1.0 - 3 * FT), intake, 10 * FT, rise_instead=3 * FT)
-
-
-def test_intake_three_feet_below_the_source() -> None:
-    # IRC R303.5.1: 10 ft horizontally, or the intake 3 ft below the contaminant source.
-    source, intake = point(0.0, 0.0, 4.0), point(1.0, 0.0, 4.0 - 3 * FT)
-    assert is_clear(source, intake, 10 * FT, rise_instead=3 * FT, measure="horizontal")
-    assert not is_clear(source, intake, 10 * FT, measure="horizontal")
-    assert is_clear(intake, source, 10 * FT, drop_instead=3 * FT)
-    assert not is_clear(source, intake, 10 * FT, drop_instead=3 * FT)
-
-
-def test_horizontal_measure_ignores_height() -> None:
-    assert is_clear(point(0, 0, 9.0), point(1.0, 0, 0.0), 3.0)
-    assert not is_clear(point(0, 0, 9.0), point(1.0, 0, 0.0), 3.0, measure="horizontal")
-
-
 @pytest.mark.parametrize(
     "call",
     [
         lambda: point(float("nan"), 0.0, 0.0),
         lambda: rectangle_on_wall(0, 0, 0, 0.0, 1.0, 90),
         lambda: lot_line((0.0, float("inf")), (1.0, 1.0)),
-        lambda: is_clear(point(0, 0, 0), point(0, 0, 0), -1.0),
     ],
 )
 def test_impossible_input(call) -> None:

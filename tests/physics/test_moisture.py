@@ -37,15 +37,6 @@ def kelvin(celsius: float) -> float:
     return celsius + 273.15
 
 
-# Solar-housing handbook: vapour carried out per m3 of air from a room at 20 C 60 %, outdoor air at 70 %.
-@pytest.mark.parametrize(("outdoor", "grams"), [(10, 3.8), (0, 7.0)])
-def test_vapour_carried_out_by_a_cubic_metre(outdoor: float, grams: float) -> None:
-    carried = vapour_density(kelvin(20), 0.6) - vapour_density(kelvin(outdoor), 0.7)
-    assert carried * 1000 == pytest.approx(grams, rel=0.01)
-    # The same handbook: 30 m3/h carry out 110 to 210 g/h.
-    assert 110 < carried * 1000 * 30 < 210
-
-
 def test_vapour_density_as_by_the_library() -> None:
     ratio = psychrolib.GetHumRatioFromRelHum(25.0, 0.5, SEA_LEVEL)
     volume = psychrolib.GetMoistAirVolume(25.0, ratio, SEA_LEVEL)
@@ -119,8 +110,6 @@ def test_no_ceiling_where_it_is_warm_outside() -> None:
 
 
 def test_latent_load() -> None:
-    # ASHRAE Handbook - Fundamentals 2021, chapter 17: 3,010 W per m3/s and g/kg, so 903 W for 60 L/s and 5 g/kg.
-    assert latent_load(0.060 * STANDARD_DENSITY, 0.0143, 0.0093) == pytest.approx(903, rel=0.001)
     assert latent_load(0.05, 0.004, 0.009) < 0
 
 

@@ -13,6 +13,7 @@ from checker.quantities.circuits import circuits
 from checker.quantities.damper_balance import free_joint
 from checker.quantities.duct_mesh import HELD
 from checker.quantities.duct_solved import SolvedSystem, solved_system
+from checker.quantities.static_budget import clean_budget
 from tests.rules.case_files import case_of
 
 CFM = 4.719474432e-4
@@ -362,3 +363,80 @@ def test_the_table_can_be_followed_by_hand() -> None:
     assert flow / 1000 / (pi * 0.1524**2 / 4) == pytest.approx(speed, rel=2e-3)
     assert float(rows["trunk"][-1]) - loss == pytest.approx(end, rel=2e-3)
     assert max(map(len, lines)) <= 102
+
+
+def test_the_static_pressure_that_a_ring_takes_agrees_with_scipy() -> None:
+    """Every outlet at its design airflow: only the flow across the ring is unknown."""
+    outlets = {"east-register": register("east", "80 cfm"), "west-register": register("west", "170 cfm")}
+    case = made(unit(RING, outlets))
+    found = clean_budget(case, circuits(case)[0])
+
+    def around(across: float) -> float:
+        left, right = 80 * CFM + across, 170 * CFM - across
+        return friction(left, 6, 20) + friction(across, 6, 12) - friction(right, 6, 20)
+
+    across = brentq(around, -0.02, 0.06)
+    expected = friction(250 * CFM, 9, 5) + friction(170 * CFM - across, 6, 20) + 0.03 * INCH_OF_WATER
+    assert across > 0.0
+    assert found.low == pytest.approx(expected, rel=1e-6)
+    assert [share.name for share in found.shares] == ["friction in right", "friction in riser", "outlet west-register"]
+
+
+def test_a_ring_with_two_fans_has_no_budget() -> None:
+    design = unit({**RING, "riser": {**RING["riser"], "to": "left"}, "fresh": {**METAL, "from": "fan", "to": "left",
+                   "size": "6 in", "length": "4 ft"}},
+                  {"east-register": register("east", "80 cfm"), "west-register": register("west", "170 cfm")},
+                  fans={"fan": {"role": "supply", "settings": {"high": "100 cfm at 1 in w.c."}}})  # fmt: skip
+    case = made(design)
+    with pytest.raises(CannotJudge, match="several fans"):
+        clean_budget(case, next(each for each in circuits(case) if each.name == "unit"))
+
+
+def holder(**more: Any) -> dict[str, Any]:
+    """The tree on a blower that is called one of constant airflow."""
+    motor = {"kind": "air handler", "airflow": "250 cfm", "motor": "constant airflow", **more}
+    return {**unit(TREE, TREE_OUTLETS), "equipment": {"unit": motor}}
+
+
+def taken_by_tree(whole: float) -> float:
+    """What the tree takes at this airflow, its branches at their solution."""
+
+    def unequal(a: float) -> float:
+        b = whole - a
+        way_a = friction(a, 7, 10) + 0.03 * INCH_OF_WATER * (a / (150 * CFM)) ** 2
+        return way_a - friction(b, 6, 30) - 0.02 * INCH_OF_WATER * (b / (100 * CFM)) ** 2
+
+    a = brentq(unequal, 0.3 * whole, 0.9 * whole)
+    shared = friction(whole, 9, 35) + 0.05 * INCH_OF_WATER * (whole / (250 * CFM)) ** 2
+    return shared + friction(a, 7, 10) + 0.03 * INCH_OF_WATER * (a / (150 * CFM)) ** 2
+
+
+def test_a_blower_that_holds_its_airflow_moves_less_beyond_its_limit() -> None:
+    found = solved(holder(by_maker={"greatest_static": "0.05 in w.c."}))
+    expected = brentq(lambda q: taken_by_tree(q) - 0.05 * INCH_OF_WATER, 50 * CFM, 250 * CFM)
+
+    assert expected < 200 * CFM
+    assert found.flow(found.low) == pytest.approx(expected, rel=1e-6)
+
+
+def test_a_blower_that_holds_its_airflow_follows_its_curve_beyond() -> None:
+    weak = [(60, 0.14), (150, 0.09), (260, 0.02), (300, 0.0)]
+    found = solved(holder(curves={"high": {"points": points(weak)}}))
+    expected = brentq(lambda q: taken_by_tree(q) - (0.09 - (q / CFM - 150) / 110 * 0.07) * INCH_OF_WATER, 151 * CFM, 259 * CFM)
+
+    assert found.flow(found.low) == pytest.approx(expected, rel=1e-6)
+    assert "follows that beyond" in found.network.model.words
+
+
+@pytest.mark.parametrize("more", [{"by_maker": {"greatest_static": "0.3 in w.c."}}, {"curves": {"high": {"points": points(
+    [(60, 0.6), (200, 0.5), (400, 0.0)])}}}], ids=["limit", "curve"])  # fmt: skip
+def test_a_blower_that_holds_its_airflow_holds_it_within_its_limit(more: dict[str, Any]) -> None:
+    found = solved(holder(**more))
+
+    assert found.flow(found.low) == pytest.approx(250 * CFM, rel=1.01e-4)  # its upright piece leans by 1e-4
+    assert found.low.rises["equipment.unit"] == pytest.approx(taken_by_tree(250 * CFM), rel=1e-3)
+
+
+def test_a_blower_that_holds_its_airflow_without_curve_or_limit_is_not_known_beyond_its_rating() -> None:
+    with pytest.raises(CannotJudge, match="a blower that holds its airflow; its ducts take more"):
+        solved(holder(available_static="0.05 in w.c."))

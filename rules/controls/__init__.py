@@ -1,0 +1,1 @@
+"""Controls: thermostats, heat outdoors, tests and their reports, commissioning, the energy certificate."""
