@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from checker.physics.network_graph import Edge, Node, check_network
-from checker.physics.sparse import SymmetricPattern
+from checker.physics.sparse import pattern_of
 
 LEAST_SLOPE = 1e-3
 """Floor in Pa s/m3 under the slope of a loss, for edges whose loss is flat at no flow. It slows the search a
@@ -53,7 +53,7 @@ class NetworkEquations:
             self._ends.append((start, end))
             pair = (start, end) if start < end else (end, start)
             self._pairs.append(places.setdefault(pair, len(places)) if pair[0] >= 0 else -1)
-        self._pattern = SymmetricPattern(self._size, list(places))
+        self._pattern = pattern_of(self._size, tuple(places))
 
     def pressures(self, flows: Sequence[float], state: Sequence[tuple[float, float]]) -> list[float]:
         """Free pressures that balance the linearised edges, in Pa."""

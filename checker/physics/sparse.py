@@ -8,6 +8,7 @@ sparse matrices.
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import lru_cache
 from heapq import heapify, heappop, heappush
 
 from checker.physics.validity import NoSolution
@@ -59,6 +60,12 @@ class SymmetricPattern:
                 rest -= value[place] * answer[column]
             answer[row] = rest / pivot[row]
         return answer
+
+
+@lru_cache(maxsize=8)
+def pattern_of(size: int, pairs: tuple[tuple[int, int], ...]) -> SymmetricPattern:
+    """The pattern, worked out once for networks that differ in nothing but their values."""
+    return SymmetricPattern(size, pairs)
 
 
 _Step = tuple[int, list[tuple[int, int]], list[tuple[int, int, int]]]
