@@ -216,7 +216,7 @@ def names(code: str, module: str) -> tuple[str, str, str]:
 
 
 def colored(choice: str) -> bool:
-    """Whether to colour: when asked to, or on a terminal where NO_COLOR is not set."""
+    """Whether to color: when asked to, or on a terminal where NO_COLOR is not set."""
     return choice == "always" or (choice == "auto" and sys.stdout.isatty() and "NO_COLOR" not in os.environ)
 
 

@@ -17,6 +17,7 @@ class Entry(Record):
     "number", "count", "text"). limit: text with units, one for all editions or one by edition.
     section: by edition; an edition that is absent lacks the requirement; plain text where no edition counts.
     basis: code, standard, guideline, common practice or from memory. source: where it was read.
+    also: the rounded metric figure that is printed beside the limit, where it is the milder one: it meets it as well.
     """
 
     says: str
@@ -25,6 +26,7 @@ class Entry(Record):
     section: Any
     basis: str
     source: str
+    also: str = ""
 
 
 class Amendment(Record):
@@ -67,6 +69,13 @@ class Codebook:
         if key not in self.parsed:
             self.parsed[key] = self.read_limit(key)
         return self.parsed[key]
+
+    def compared(self, key: str) -> Any:
+        """What a value is held against: the limit, or the rounded metric figure beside it. Raises as `limit` does."""
+        limit, also, amended = self.limit(key), self.entry(key).also, self.amendments.get(key)
+        if not also or (amended is not None and amended.limit is not None):
+            return limit
+        return converted(also, self.entry(key).of)
 
     def read_limit(self, key: str) -> Any:
         """Look a limit up and convert it."""

@@ -7,7 +7,7 @@ from typing import Any
 from checker.codebook import EDITIONS, STANDARDS, Entry, converted
 
 FOLDER = os.path.join(os.path.dirname(os.path.dirname(os.path.abspath(__file__))), "rules", "codebook")
-KEYS = ("says", "of", "limit", "section", "basis", "source")
+KEYS = ("says", "of", "limit", "section", "basis", "source", "also")
 BASES = ("code", "standard", "guideline", "common practice", "from memory")
 
 
@@ -54,6 +54,7 @@ def entry_of(where: str, data: Any) -> Entry:
         data.get("section", ""),
         data["basis"],
         data.get("source", ""),
+        data.get("also", ""),
     )
     if entry.basis not in BASES:
         raise CodebookError(f"{where}: basis `{entry.basis}` is not one of {', '.join(BASES)}")
@@ -62,6 +63,10 @@ def entry_of(where: str, data: Any) -> Entry:
     if isinstance(entry.section, dict) and not set(entry.section) <= {*EDITIONS, *STANDARDS}:
         raise CodebookError(f"{where}: unknown edition in {sorted(entry.section)}")
     by_edition = isinstance(entry.limit, dict) and set(entry.limit) <= {*EDITIONS, *STANDARDS}
+    if entry.also:
+        part = converted(entry.also, entry.of) / converted(entry.limit, entry.of)
+        if not 0.9 < part < 1.1:
+            raise CodebookError(f"{where}: `{entry.also}` is not `{entry.limit}` rounded")
     if entry.of != "table":
         for limit in entry.limit.values() if by_edition else [entry.limit]:
             converted(limit, entry.of)
@@ -70,7 +75,8 @@ def entry_of(where: str, data: Any) -> Entry:
 
 def table_module(entries: dict[str, Entry]) -> str:
     """The text of checker/codebook_table.py."""
-    body = pprint.pformat({key: tuple(entry) for key, entry in entries.items()}, width=116, sort_dicts=False)
+    rows = {key: tuple(entry) if entry.also else tuple(entry)[:-1] for key, entry in entries.items()}
+    body = pprint.pformat(rows, width=116, sort_dicts=False)
     return (
         '"""Generated from rules/codebook/*.yaml by `python -m checker.generate`; do not edit."""\n\n'
         "from typing import Any\n\nfrom checker.codebook import Entry\n\n"

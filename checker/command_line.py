@@ -84,6 +84,6 @@ def add_choice(command: argparse.ArgumentParser) -> None:
 
 
 def add_looks(command: argparse.ArgumentParser) -> None:
-    """How numbers and colours look."""
+    """How numbers and colors look."""
     command.add_argument("--units", choices=("trade", "metric"), default="trade", help="units of the output")
     command.add_argument("--color", choices=("auto", "always", "never"), default="auto")

@@ -60,7 +60,7 @@ def filter(case: Case) -> list[Filter]:
 
 
 def opening(case: Case) -> list[Opening]:
-    """Every outdoor opening and neighbour of one."""
+    """Every outdoor opening and neighbor of one."""
     return list(case.design.openings.values())
 
 

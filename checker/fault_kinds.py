@@ -64,7 +64,7 @@ FAULTS: dict[str, FaultKind] = {
         "yaml-syntax",
         "The text is not valid YAML at this place.",
         "Usual causes: a missing space after a colon, a second `: ` on one line, a line that is not aligned "
-        "with its neighbours, a quote or bracket that is not closed, an inch mark that ends a quoted value "
+        "with its neighbors, a quote or bracket that is not closed, an inch mark that ends a quoted value "
         "too early (`\"12\" duct`), or an unquoted value that starts with one of @ ` % * & ! > |. Quote the "
         "value, or align the line. Nothing below such a place can be trusted, so nothing is judged.",
     ),

@@ -7,7 +7,7 @@ from typing import Any
 from checker.bundle import kept, module_of
 from checker.case import GIVEN, CannotJudge, Case, Evaluation, Missing, NotApplicable, Worked, dimension_of
 from checker.physics.validity import NoSolution, OutOfRange
-from checker.rule import Meets, Num, Outcome, Rule
+from checker.rule import Finding, Meets, Num, Outcome, Rule
 from checker.rule_index import Entry, Waiting, entry_of
 from checker.units import DIMENSIONS
 
@@ -98,6 +98,8 @@ def answered(case: Case, rule: Rule, node: Any, cites: str) -> Outcome:
             return Outcome(rule, "not-applicable", node.path, why, cites=cites)
         numbers, arguments = collected(case, rule, node)
         said = rule.check(node, *arguments)
+        if isinstance(said, Finding) and rule.limits:
+            said = as_printed(case, rule, node, arguments) or said
         numbers = {**numbers, **said.numbers}
         if isinstance(said, Meets):
             return Outcome(rule, "meets", node.path, "", numbers=numbers, cites=cites)
@@ -118,6 +120,16 @@ def answered(case: Case, rule: Rule, node: Any, cites: str) -> Outcome:
     finally:
         if case.tracing:
             case.stack.pop()
+
+
+def as_printed(case: Case, rule: Rule, node: Any, arguments: list[Any]) -> Meets | None:
+    """That a node meets the rounded metric figures that are printed beside the limits; None where it does not."""
+    milder = [case.codebook.compared(key) for key in rule.limits]
+    first = len(arguments) - len(milder)
+    if milder == arguments[first:]:
+        return None
+    said = rule.check(node, *arguments[:first], *milder)
+    return said if isinstance(said, Meets) else None
 
 
 def collected(case: Case, rule: Rule, node: Any) -> tuple[dict[str, Num], list[Any]]:

@@ -67,6 +67,13 @@ def _without_number(name: str, folded: str, wanted: Dimension) -> UnitFault:
         return UnitFault(
             f"{name} gives two resistances", "write one, such as `R-19`, and the other layer on its own"
         )
+    if wanted.name == "resistance" and (more := re.match(r"(r[- ]?[0-9.]+) +[^0-9]", folded, re.IGNORECASE)):
+        return UnitFault(f"{name} says more than {wanted.noun}", f"write `{more[1]}` here and the rest under its own key")
+    if wanted.name == "u_value" and re.match(r"(r[- ]?|rsi ?)[0-9.]+", folded, re.IGNORECASE):
+        return UnitFault(
+            f"{name} is a resistance; {wanted.noun} is wanted",
+            f"{_for_example(wanted)}; of an assembly write `{{r: R-20}}` for the whole or `{{cavity: R-20}}` for its insulation",
+        )
     return UnitFault(f"{name} does not start with a number; {wanted.noun} is wanted", _for_example(wanted))
 
 

@@ -1,6 +1,6 @@
 """Sizes of ducts, pipes, grilles and filters: `6 in`, `10x6 in`, `12x6 in oval`, `20x25x1 in`.
 
-The first figure of two is the width, the second the height. All values are metres.
+The first figure of two is the width, the second the height. All values are meters.
 """
 
 import re
@@ -18,6 +18,8 @@ _UNIT = r"(?:inches|inch|in\b\.?|mm\b|cm\b|m\b|ft\b|\"|'')"
 _ROUND_WORD = r"(?:ø|round|rnd\.?|rd\.?|dia\.?|diameter)"
 _SIDE = rf"(?P<number>{NUMBER}) ?(?P<unit>{_UNIT})?"
 _SIDED = rf"{NUMBER} ?{_UNIT}?(?: ?x ?{NUMBER} ?{_UNIT}?)+"
+_FEET_SIDE = rf"[0-9]+ ?'(?!')(?: ?-? ?{NUMBER} ?(?:\"|''))?"
+_FEET_SIDED = rf"{_FEET_SIDE} ?x ?{_FEET_SIDE}"
 _ROUND = rf"(?:ø ?)?(?P<side>{NUMBER} ?{_UNIT})(?: ?{_ROUND_WORD})?"
 _OVAL = r" ?(?:flat )?oval$"
 _BARE = rf"(?:ø ?)?(?P<figures>{NUMBER}(?: ?[x/] ?{NUMBER})*) ?(?:r|{_ROUND_WORD})?"
@@ -120,6 +122,8 @@ def equivalent_diameter(size: Size) -> float:
 
 def _sides(folded: str) -> list[str]:
     """Each side with its unit; that of the last serves those without. Empty if it is no size."""
+    if re.fullmatch(_FEET_SIDED, folded, re.IGNORECASE):
+        return re.split(r" ?x ?", folded, flags=re.IGNORECASE)
     if not re.fullmatch(_SIDED, folded, re.IGNORECASE):
         return []
     sides = [(match["number"], match["unit"]) for match in re.finditer(_SIDE, folded, re.IGNORECASE)]
@@ -142,6 +146,9 @@ def _no_size(text: str, folded: str) -> UnitFault:
         plain = bare["figures"].lower().replace(" x ", "x")
         if re.fullmatch(r"[0-9]+/[0-9]+", plain):
             plain = plain.replace("/", "x")
+        if match := re.fullmatch(r"([2-9])([0-9])([2-9])([0-9])", plain):
+            wide, high = int(match[1]) * 12 + int(match[2]), int(match[3]) * 12 + int(match[4])
+            return UnitFault(f"{quoted(text)} has no unit", f"write `{wide}x{high} in` if feet and inches are meant")
         return UnitFault(f"{quoted(text)} has no unit", f"write `{plain} in`, or the size in mm")
     if limit := re.fullmatch(_LIMIT, folded, re.IGNORECASE):
         return UnitFault(

@@ -105,7 +105,7 @@ def fold(text: str) -> str:
 def unit_key(unit: str) -> str:
     """One form for unit text: lower case, `per` as `/`, `@` as `at`, no periods, spaces, `*` or brackets.
 
-    `M` alone stays: it may be metres or a thousand.
+    `M` alone stays: it may be meters or a thousand.
     """
     if unit == "M":
         return unit
@@ -122,6 +122,8 @@ def take_number(folded: str) -> Written | None:
     if match is None:
         return None
     sign, digits, unit = match.groups()
+    if unit[:1] == "-" and unit[1:2].isalpha():
+        unit = unit[1:]  # `3-ton`, `6-inch`; a hyphen before a digit is a range
     value = _fraction(digits) if "/" in digits else _decimal(digits)
     return Written(-value if sign == "-" else value, sign + digits, unit)
 

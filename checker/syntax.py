@@ -35,7 +35,7 @@ _QUOTE_ENDS_EARLY = Explanation(
 _MISALIGNED = Explanation(
     "yaml-syntax",
     "this does not fit the lines above it",
-    "align it with its neighbours, with spaces",
+    "align it with its neighbors, with spaces",
 )
 _NOT_AN_ITEM = Explanation(
     "yaml-syntax",

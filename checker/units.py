@@ -35,6 +35,9 @@ _SMALLER = {("length", "ft"): "in", ("length", "m"): "mm", ("time", "h"): "min",
 _SMALLER_DIGITS = 4
 
 Kind = Literal["ach50", "flow50", "flow50-per-floor", "flow50-per-envelope"]
+BTUH_AT_LEAST = 400.0
+"""Below it BTUH may mean thousands of Btu/h, as for `60 BTUH` of a furnace; no burner of a house takes so many thousands."""
+
 _KINDS: tuple[tuple[Kind, str], ...] = (
     ("ach50", "ach50"),
     ("flow50", "leakage_50"),
@@ -124,8 +127,9 @@ def _value(written: Written, dimension: str) -> float | None:
         from math import tan
 
         return float(f"{tan(written.value * scale[0]):.12g}")
-    if dimension in ("heat_rate", "power") and unit_key(written.unit) == "btuh" and written.value >= 1000.0:
-        return _si(written.value, TABLE[dimension]["Btu/h"])  # below that BTUH often means thousands
+    bare = ("btuh",) if dimension == "power" else ("btuh", "btu", "btus") if dimension == "heat_rate" else ()
+    if unit_key(written.unit) in bare and written.value >= BTUH_AT_LEAST:
+        return _si(written.value, TABLE[dimension]["Btu/h"])
     return None
 
 

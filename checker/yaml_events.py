@@ -20,8 +20,11 @@ MAX_PATH = 600  # every path is kept as text: long keys inside each other would 
 # The parsers take these for line ends or leave them out of columns, and YAML 1.2 does not. They are
 # swapped for code points that never stand for a character, and back again in every scalar.
 _SWAPPED = {0x85: 0xFDD0, 0x2028: 0xFDD1, 0x2029: 0xFDD2, 0xFEFF: 0xFDD3}
-_RESTORED = {swap: original for original, swap in _SWAPPED.items()}
-SWAP_NEEDED = re.compile("[\x85\u2028\u2029\ufeff]")
+# Between braces the comma of `{elevation: 5,280 ft}` would end the value; it is hidden in the same way.
+_COMMA = "\ufdd4"
+_THOUSANDS = re.compile(r": \d{1,3}(?:,\d{3})+(?![\d,:])")
+_RESTORED = {swap: original for original, swap in _SWAPPED.items()} | {ord(_COMMA): ord(",")}
+SWAP_NEEDED = re.compile(r"[\x85\u2028\u2029\ufeff]|: \d{1,3},\d{3}")
 NOT_TEXT = re.compile("[\x00-\x08\x0b\x0c\x0e-\x1f\x7f-\x84\x86-\x9f\ud800-\udfff\ufdd0-\ufdef\ufffe\uffff]")
 _NOT_A_NAME = re.compile(r"[.\[\]\r\n]")
 _TOKEN = re.compile(r"\S+")
@@ -54,7 +57,7 @@ class _Frame:
 
 def swap(text: str) -> str:
     """Hide from the parsers the characters that they count wrongly; every column stays the same."""
-    return text.translate(_SWAPPED)
+    return _THOUSANDS.sub(lambda found: found[0].replace(",", _COMMA), text.translate(_SWAPPED))
 
 
 class Builder:

@@ -82,3 +82,22 @@ def test_a_missing_file(tmp_path: Path) -> None:
 
     assert status == 1
     assert "county.yaml" in text and "FILE-29" in text
+
+
+METRIC = """\
+design_format: 1
+project: {title: a drain, code: irc-2021, amendments: county.yaml}
+equipment: {unit: {kind: wall unit, cooling: 7000 Btu/h}}
+condensate: {unit: {size: 19 mm}}
+"""
+
+
+AMENDED = "requirements: {condensate-pipe-size: {limit: 3/4 in}}"
+
+
+@pytest.mark.parametrize(("county", "wanted"), [("", "meets"), (AMENDED, "finding")])
+def test_the_rounded_metric_figure_of_the_code_counts_unless_the_limit_is_amended(
+    tmp_path: Path, county: str, wanted: str, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setitem(globals(), "DESIGN", METRIC)
+    assert outcome(tmp_path, f"amendments_format: 1\n{county}\n", "COND-04")["outcome"] == wanted

@@ -66,6 +66,10 @@ def test_round_sizes(text: str) -> None:
         ("3.25 in x 10 in", 3.25, 10),
         ("254x152.4 mm", 10, 6),
         ("1 ft x 6 in", 12, 6),
+        ("3'-0\" x 5'-0\"", 36, 60),
+        ("3'0\" X 6'8\"", 36, 80),
+        ("2′-6″ × 4′", 30, 48),
+        ("3'-6 1/2\"x5'", 42.5, 60),
     ],
 )
 def test_rectangular_sizes(text: str, width: float, height: float) -> None:
@@ -91,6 +95,8 @@ def test_filter_sizes_are_inches_without_a_unit(text: str) -> None:
         ("Ø6", "`6 in`"),
         ("6R", "`6 in`"),
         ("10x6", "`10x6 in`"),
+        ("3068", "`36x80 in`"),
+        ("3' x 5\"", "`10x6 in`"),
         ("14 X 8", "`14x8 in`"),
         ("14/8", "`14x8 in`"),
         ("3-1/4x10", "`3-1/4x10 in`"),

@@ -7,10 +7,11 @@ rules run on whatever could be built.
 
 from checker.design import FORMAT, Design
 from checker.design.builder import Builder, show
+from checker.design.combustion import kind_by_name
 from checker.design.fields import Node
 from checker.design.references import Names, resolve
 from checker.faults import Fault
-from checker.read import Reading
+from checker.read import Place, Reading
 from checker.record import Record
 
 
@@ -31,6 +32,12 @@ def build(reading: Reading) -> Built:
         data = {}
     design = builder.record(Design, data, "", None)
     assert isinstance(design, Design)
+    design.filters.update(builder.filters)  # type: ignore[arg-type]
+    for burner in design.combustion.values():
+        kind_of = None if burner.kind is not None or f"{burner.path}.kind" in builder.tbd else kind_by_name(burner.name)
+        if kind_of is not None:
+            burner.__dict__["kind"] = kind_of
+            reading.values.setdefault(f"{burner.path}.kind", reading.keys.get(burner.path, Place(1, 1, 1, 1)))
     for path, name, kind, holder, slot in builder.references:
         resolve(builder, Names(design, path), path, name, kind, holder, slot)
     builder.drop_wrong_names()

@@ -3,7 +3,6 @@
 import re
 from typing import Any
 
-from checker.design import NOT_READ_YET, Design
 from checker.design.fields import Choice, Kind, Node, Quantity, Reference, Text, fold
 from checker.design.shape import Shape, fields_of, fill
 from checker.design.short_forms import counted, spelled
@@ -17,7 +16,6 @@ TBD = frozenset(
      "per mfr", "don't know", "not decided"}
 )  # fmt: skip
 NONE = frozenset({"none", "no", "n/a", "na", "none required", "not required", "none provided", "not provided"})
-THOUSANDS = re.compile(r"\d{3}(?!\w)")
 PER_HOUR = re.compile(r"(?:/|\bper\s)\s*(?:h|hr|hour)\b", re.IGNORECASE)
 
 
@@ -32,6 +30,7 @@ class Builder:
         self.hourly: set[str] = set()
         self.references: list[tuple[str, str, Reference, Any, Any]] = []
         self.dropped: list[tuple[str, Any, Any]] = []
+        self.filters: dict[str, Node] = {}  # told where they sit, by the name that they are given
         self.example: object = None  # of the key that is being read
 
     def drop_wrong_names(self) -> None:
@@ -66,12 +65,21 @@ class Builder:
         if "up" not in section.fields:  # a position's own `up` is its height
             values["up"] = up
         known = fields_of(section)
+        if not data.keys() <= known.keys():
+            from checker.design.same_keys import canonical
+            from checker.design.unknown_key import unknown_key
+
+            data = canonical(self, section, data, path)
         for key, value in data.items():
             field = known.get(key)
             if field is None:
-                self.unknown_key(section, key, f"{path}.{key}" if path else key)
+                unknown_key(self, section, key, f"{path}.{key}" if path else key)
                 continue
             self.example = field.examples[0] if field.examples else None
+            if key == "filter" and value.__class__ in (dict, str):
+                from checker.design.in_place import filter_in_place, told_in_place
+
+                value = filter_in_place(self, value, f"{path}.{key}", node) if told_in_place(value) else value
             built = self.value(field.shape, value, f"{path}.{key}" if path else key, node)
             if built is not None:
                 values[field.attribute] = built
@@ -197,6 +205,11 @@ class Builder:
     def list(self, shape: Shape, value: object, path: str, up: Node) -> list[Any]:
         """Build a list; one value may stand without brackets, or several in one text split by commas."""
         assert shape.of is not None
+        if shape.of.form == "record" and not isinstance(value, (list, dict)):
+            self.fault("FILE-21", path, f"`{show(value)}` stands where a list is wanted",
+                       f"write a list such as `[{flow(self.example)}]`")  # fmt: skip
+            self.tbd.add(path)
+            return []
         items: list[object] = value if isinstance(value, list) else [value]
         texts = isinstance(value, str) and shape.of.form == "scalar" and not isinstance(shape.of.kind, Text)
         if texts and "," in str(value):
@@ -212,24 +225,6 @@ class Builder:
                 if isinstance(shape.of.kind, Reference):
                     self.references.append((below, thing, shape.of.kind, built, len(built) - 1))
         return built
-
-    def unknown_key(self, section: type[Node], key: str, path: str) -> None:
-        """Note a key that the section does not have, with the nearest one."""
-        if section is Design and key in NOT_READ_YET:
-            self.fault("FILE-27", path, f"section `{key}` is kept, but no rule reads it yet",
-                       "nothing to change: it will be read by a later version", at_key=True)  # fmt: skip
-            return
-        called = re.sub(r"(?<!^)(?=[A-Z])", " ", section.__name__).lower()
-        where = f"`{called}`" if section is not Design else "a design file"
-        if THOUSANDS.match(key):
-            self.fault("FILE-20", path, f"{where} has no key `{key}`: between braces the comma in a number ends the value",
-                       "write the number without a comma, such as `2000 ft2`", at_key=True)  # fmt: skip
-            return
-        from checker.design.nearest import nearest
-        from checker.design.other_words import known_as
-
-        remedy = known_as(section, key) or nearest(key, list(fields_of(section)), "keys")
-        self.fault("FILE-20", path, f"{where} has no key `{key}`", remedy, at_key=True)
 
 
 def flow(example: object) -> str:

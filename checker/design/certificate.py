@@ -24,8 +24,10 @@ CertificateItem = Annotated[
     Choice(
         "code", "code_path", "measures", "ceiling", "wall", "floor", "basement_wall", "slab", "duct", "window_u", "window_shgc",
         "airtightness", "duct_leakage", "afue", "seer2", "hspf2",
-        window_u="window u", window_shgc="shgc", duct="ducts", wall="walls", ceiling="ceilings | roof", floor="floors",
-        code_path="path", airtightness="blower door | air leakage", seer2="seer", hspf2="hspf",
+        window_u="window u", window_shgc="shgc",
+        duct="ducts | duct insulation", wall="walls", ceiling="ceilings | roof", floor="floors",
+        code_path="path",
+        airtightness="blower door | air leakage", duct_leakage="duct leakage test", seer2="seer", hspf2="hspf",
     ),
 ]  # fmt: skip
 

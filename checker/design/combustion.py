@@ -10,6 +10,7 @@ from checker.design.fields import (
     Node,
     Plain,
     Reference,
+    fold,
     listed,
     record,
     said,
@@ -79,3 +80,9 @@ class Burner(Node):
     )
     return_distance: Length | None = said("distance of the nearest return inlet to it", "12 ft")
     notes: Plain | None = said("anything a reader should know; no rule reads it")
+
+
+def kind_by_name(name: str) -> str | None:
+    """The kind that the whole name of a burner says, such as `range` or `water heater 2`."""
+    spellings: dict[str, str] = BurnerKind.kind.spellings  # type: ignore[attr-defined]
+    return spellings.get(fold(name)) or spellings.get(fold(name).rstrip("0123456789 "))

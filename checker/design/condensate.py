@@ -24,7 +24,8 @@ PipeMaterial = Annotated[
     Choice(
         "pvc", "cpvc", "abs", "copper", "pex", "pe-rt", "polyethylene", "polypropylene", "cast iron",
         "galvanized steel", "vinyl tubing", "corrugated hose", "other",
-        pvc="schedule 40 pvc | pvc pipe", pex="cross linked polyethylene", polyethylene="pe | hdpe | poly",
+        pvc="schedule 40 pvc | pvc schedule 40 | sch 40 pvc | pvc sch 40 | pvc pipe",
+        pex="cross linked polyethylene", polyethylene="pe | hdpe | poly",
         polypropylene="pp", galvanized_steel="galvanized | galvanised steel",
         vinyl_tubing="clear tubing | clear vinyl | vinyl | vinyl hose | clear hose",
         corrugated_hose="drain hose | flexible drain hose | corrugated drain hose | garden hose",
@@ -36,9 +37,11 @@ Termination = Annotated[
         "floor drain", "standpipe", "sink", "laundry tub", "sewer", "plumbing vent", "sump", "storm drain", "dry well",
         "outdoors at grade", "roof gutter", "roof", "crawl space", "attic", "street", "walkway", "approved place",
         standpipe="laundry standpipe | washer standpipe | hub drain", laundry_tub="laundry sink | utility sink | mop sink",
-        sink="lavatory | sink tailpiece | lavatory tailpiece | basin",
+        sink="lavatory | sink tailpiece | lavatory tailpiece | basin | bathroom sink | kitchen sink | "
+        "bathroom sink tailpiece",
         sewer="sewer direct | drain pipe | waste pipe | sanitary drain",
-        plumbing_vent="vent pipe | vent stack", sump="sump pit", dry_well="drywell | gravel pit | french drain | soakaway",
+        plumbing_vent="vent pipe | vent stack | plumbing vent stack", sump="sump pit",
+        dry_well="drywell | gravel pit | french drain | soakaway",
         outdoors_at_grade="outdoors | outside | grade | ground | yard | splash block | garden", roof_gutter="gutter | downspout",
         crawl_space="crawl | crawlspace", street="alley | road", walkway="sidewalk | path | driveway | deck | patio",
         storm_drain="storm sewer",

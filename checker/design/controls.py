@@ -90,6 +90,7 @@ class Test(Node):
     ) = said("planned, done or none", "planned")
     report: Plain | None = said("where the report is", "packet page 12")
     by: Plain | None = said("who does it", "third party")
+    on: Plain | None = said("date", "2026-05-02")
 
 
 @record

@@ -20,6 +20,7 @@ from checker.design.fields import (
     Reference,
     SmallArea,
     Temperature,
+    Velocity,
     listed,
     named,
     record,
@@ -62,10 +63,14 @@ TestStage = Annotated[
 ]  # fmt: skip
 
 
+UNDER_ROOF = Choice("attic", "crawl space", "garage", "basement", crawl_space="crawl | crawlspace")
+
+
 @record
 class MeasuredOutlet(Node):
     """Values measured on site."""
 
+    short = ("airflow",)
     airflow: Airflow | None = said("airflow measured", "52 cfm")
 
 
@@ -82,7 +87,9 @@ class Outlet(Node):
     size: DuctSize | None = said("face size", "10x6 in")
     free_area: SmallArea | None = said("net free area", "40 in2")
     pressure_drop: Pressure | None = said("pressure drop at the design airflow", "0.03 in w.c.")
-    throw: Length | None = said("throw at the design airflow", "9 ft")
+    throw: Length | None = said("throw to a terminal velocity of 75 fpm at the design airflow", "9 ft")
+    throw_at: Airflow | None = said("airflow that the throw is listed at, where it is another", "80 cfm")
+    throw_velocity: Velocity | None = said("terminal velocity that the throw is listed at, where it is another", "100 fpm")
     distance_to_wall: Length | None = said("distance from it to the wall or the end of the zone it blows toward", "11 ft")
     mounting: Mounting | None = said("floor, low wall, high wall, ceiling", "high wall")
     filter: Annotated[str, Reference("filters")] | None = said("filter that sits in it", "return-filter")
@@ -111,6 +118,9 @@ class DuctLeakage(Node):
     leakage_class: Annotated[float, Number(1, 60)] | None = said(
         "leakage class, cfm per 100 ft2 of duct surface at 1 in w.c.", 12
     )
+    seal_class: Annotated[str, Choice("A", "B", "C", "unsealed", unsealed="none | not sealed")] | None = said(
+        "seal class of the ducts, where no leakage class is stated", "A"
+    )
     tested: Flag | None = said("whether it is a test result", False)
 
 
@@ -127,7 +137,7 @@ class DuctSystem(Node):
     outlets: dict[str, Outlet] = named("registers and grilles by name")
     losses: dict[str, Loss] = named("other components that take pressure, by name", {"coil": "0.1 in w.c."})
     returns_ducted: Count | None = said("ducted returns", 1)
-    return_from: list[Annotated[str, Reference("rooms")]] = listed(
+    return_from: list[Annotated[str, Reference("rooms", words=UNDER_ROOF)]] = listed(
         "rooms that returns draw from, without outlets", "hall"
     )
     leakage: DuctLeakage | None = said("duct leakage, target or tested")

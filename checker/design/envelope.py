@@ -45,13 +45,14 @@ Facing = Annotated[
     Choice(
         *POINTS, "sky", "outdoors", "attic", "crawl space", "garage", "basement", "sunroom",
         "heated space",
-        **COMPASS_SPELLINGS, sky="up | roof", outdoors="outside | outdoors below | open air",
-        crawl_space="crawl | crawlspace", basement="unheated basement | cellar",
-        heated_space="neighbour | neighbor | adjacent heated | other dwelling | conditioned", garage="attached garage",
+        **COMPASS_SPELLINGS, sky="up | roof", attic="attic space | vented attic", outdoors="outside | outdoors below | open air",
+        crawl_space="crawl | crawlspace | vented crawl space", basement="unheated basement | cellar",
+        heated_space="neighbour | neighbor | adjacent heated | other dwelling | conditioned",
+        garage="attached garage | unheated garage",
         sunroom=SUNROOM,
     ),
 ]  # fmt: skip
-Outlook = Annotated[str, Choice(*POINTS, "sky", **COMPASS_SPELLINGS, sky="up | roof")]
+Outlook = Annotated[str, Choice(*POINTS, "sky", **COMPASS_SPELLINGS, sky="up | roof | skylight")]
 AssemblyKind = Annotated[
     str,
     Choice(
@@ -120,7 +121,7 @@ class Surface(Node):
         "south", "attic",
     )  # fmt: skip
     shaded: Flag | None = said("whether trees or buildings keep the summer sun off it", False)
-    roof: RoofSurface | None = said("colour and kind of the roof over it, where it differs", "dark shingles")
+    roof: RoofSurface | None = said("color and kind of the roof over it, where it differs", "dark shingles")
 
 
 @record
@@ -218,7 +219,7 @@ class Envelope(Node):
 
     assemblies: dict[str, Assembly] = named("walls, ceilings, roofs and floors by name", {"wall": "U-0.057"})
     glazing: dict[str, Glazing] = named("kinds of window by name", {"casement": {"u": "U-0.28", "shgc": 0.3}})
-    roof: RoofSurface | None = said("colour and kind of the roof", "dark shingles")
+    roof: RoofSurface | None = said("color and kind of the roof", "dark shingles")
     surfaces: dict[str, Surface] = named(
         "walls, ceilings, roofs and floors of each room",
         {"living-south": {"room": "living", "assembly": "wall", "area": "160 ft2", "faces": "south"}},

@@ -46,21 +46,26 @@ EquipmentKind = Annotated[
         "evaporative cooler", "packaged unit", "humidifier", "portable heater",
         wall_unit="wall head | high wall unit | ductless wall unit | ductless | mini split | ductless head | minisplit | "
         "ductless mini split | wall mounted unit | high wall | high wall head | "
-        "mini split head | minisplit head | ductless wall head | wall mounted head | wall cassette | split wall unit",
+        "mini split head | minisplit head | ductless wall head | wall mounted head | wall mounted | wall cassette | "
+        "split wall unit",
         slim_duct_unit="ducted unit | slim duct | ducted mini split | concealed duct unit | small ducted unit | mini duct | "
         "ducted minisplit | slim ducted unit | concealed ducted | horizontal ducted | low static ducted | mid static ducted",
         ceiling_unit="ceiling cassette | cassette", floor_unit="console | floor console | floor mounted unit | "
         "floor head | floor mounted head",
         air_handler="ahu | fan coil | fancoil | ducted air handler | hydronic air handler | electric furnace",
-        heat_pump="outdoor unit | outdoor heat pump | air source heat pump | ashp | central heat pump",
+        heat_pump="outdoor unit | mini split outdoor unit | minisplit outdoor unit | multi split outdoor unit | "
+        "multisplit outdoor unit | outdoor heat pump | air source heat pump | ashp | central heat pump",
         electric_heat="baseboard | electric baseboard | strip heat | heat strip | electric heater | electric wall heater | "
         "resistance heater | baseboard heater | electric baseboard heater | wall heater | cove heater | electric cove heater | "
         "electric radiant | electric radiant floor | electric floor heat | toe kick heater",
         stove="wood stove | pellet stove",
-        furnace="gas furnace | oil furnace | propane furnace", boiler="gas boiler | oil boiler | combi boiler",
+        furnace="gas furnace | oil furnace | propane furnace",
+        boiler="gas boiler | oil boiler | combi boiler | hydronic boiler | hot water boiler",
         air_conditioner="ac | a/c | central ac | central air | central air conditioner | condenser | condensing unit",
         packaged_unit="package unit | rooftop unit | rtu | ptac | pthp | window unit | window ac",
-        dehumidifier="whole house dehumidifier", humidifier="whole house humidifier | steam humidifier", fireplace="gas fireplace",
+        dehumidifier="whole house dehumidifier | ducted dehumidifier | portable dehumidifier | ventilating dehumidifier",
+        humidifier="whole house humidifier | steam humidifier | bypass humidifier | fan powered humidifier | furnace humidifier",
+        fireplace="gas fireplace",
         water_heater="heat pump water heater | hpwh | tankless | tankless water heater",
         evaporative_cooler="swamp cooler",
         portable_heater="portable space heater | portable electric heater | plug in heater",

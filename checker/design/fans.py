@@ -31,7 +31,7 @@ FanRole = Annotated[
         "supply", "exhaust", "recovery", "recirculating", "transfer", "booster",
         supply="fresh air | outdoor air | intake | supply fan | make up air",
         recovery="hrv | erv | heat recovery | energy recovery | balanced | recovery unit | heat recovery ventilator | "
-        "energy recovery ventilator",
+        "energy recovery ventilator | heat recovery ventilation | energy recovery ventilation | mvhr",
         exhaust="extract | exhaust fan | local exhaust | bath exhaust | whole house exhaust | bath fan | bathroom fan | "
         "bathroom exhaust | kitchen exhaust | toilet exhaust",
         recirculating="circulating | recirculation",
@@ -77,6 +77,7 @@ SettingRef = Annotated[str, Reference("settings")]
 class MeasuredFlow(Node):
     """Values measured on site at one setting."""
 
+    short = ("airflow", "static")
     airflow: Airflow | None = said("airflow measured", "47 cfm")
     supply_airflow: Airflow | None = said("recovery unit: supply airflow measured", "70 cfm")
     exhaust_airflow: Airflow | None = said("recovery unit: exhaust airflow measured", "66 cfm")

@@ -34,6 +34,14 @@ FilterPlace = Annotated[
 
 
 @record
+class DropPoint(Node):
+    """A point of a filter's clean pressure drop."""
+
+    airflow: Airflow | None = said("airflow through one filter", "300 cfm")
+    drop: Pressure | None = said("clean pressure drop at that airflow", "0.15 in w.c.")
+
+
+@record
 class Filter(Node):
     """A filter: its rating, size, pressure drop and access."""
 
@@ -52,6 +60,10 @@ class Filter(Node):
     )
     at: Airflow | None = said(
         "airflow of the stated pressure drops; the design airflow unless said", "200 cfm"
+    )
+    drops: list[DropPoint] = listed(
+        "clean pressure drop of one filter at several airflows, rising; it goes before `drop_clean`",
+        {"airflow": "300 cfm", "drop": "0.15 in w.c."},
     )
     exponent: Annotated[float, Number(0.5, 2.5)] | None = said(
         "exponent of its pressure drop over airflow", 1.3

@@ -71,6 +71,7 @@ class Indoor(Node):
 class MeasuredHouse(Node):
     """Values measured on site."""
 
+    short = ("airtightness",)
     airtightness: AirtightnessFact | None = said("blower-door result", "1.6 ACH50")
 
 
@@ -82,6 +83,7 @@ class House(Node):
     volume: Volume | None = said("conditioned volume", "9500 ft3")
     ceiling_height: Length | None = said("usual ceiling height", "8 ft 6 in")
     height: Length | None = said("height of the conditioned space, lowest floor to highest ceiling", "17 ft")
+    height_above_grade: Length | None = said("the part of that height above grade, where a basement is conditioned", "18 ft")
     stories: Annotated[float, Number(0.5, 10)] | None = said("stories above grade", 1.5)
     bedrooms: Count | None = said("bedrooms; a den that could be one counts", 2)
     occupants: Count | None = said("people, where more than bedrooms plus one is known", 3)
@@ -105,5 +107,5 @@ class House(Node):
     crawl_space: Crawl | None = said("what the crawl space is", "none")
     indoor: Indoor | None = said("indoor air that the design assumes", {"winter_temperature": "70 degF"})
     glazing_u: UValue | None = said("U-value of the weakest window glass", "U-0.28")
-    dwelling_units: Count | None = said("dwelling units in the building", 1)
+    dwelling_units: Count | None = said("dwelling units that this file draws", 1)
     notes: Plain | None = said("anything a reader should know; no rule reads it")

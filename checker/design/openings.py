@@ -62,7 +62,7 @@ OPENING_KINDS = Choice(
         outdoor_unit="heat pump | condenser | condensing unit | air conditioner | ac unit | ac condenser | ac",
 )  # fmt: skip
 OpeningKind = Annotated[str, OPENING_KINDS]
-Neighbour = Annotated[str, Reference("openings", words=OPENING_KINDS)]
+Neighbor = Annotated[str, Reference("openings", words=OPENING_KINDS)]
 GRAVITY = (
     "backdraft | backdraft damper | gravity damper | spring loaded | barometric | spring | flap | gravity backdraft"
 )
@@ -100,7 +100,7 @@ class Opening(Node):
     short = ("kind",)
     kind: OpeningKind | None = said("what it is", "outdoor air intake")
     at: Position | None = said(
-        "centre of the opening in the frame of the house; the nearest point of a street, walkway or parking;"
+        "center of the opening in the frame of the house; the nearest point of a street, walkway or parking;"
         " one coordinate of a lot line", {"east": "8 ft", "north": "0 ft", "up": "13 ft"},
     )
     on: Face | None = said("what it is in: wall, roof, soffit", "wall")
@@ -108,10 +108,10 @@ class Opening(Node):
     into: Into | None = said(
         "where an exhaust ends or an intake draws from; outdoors unless said", "outdoors"
     )
-    clear_of: dict[Neighbour, Length] = named(
+    clear_of: dict[Neighbor, Length] = named(
         "stated distances to other openings, by name or by kind (the nearest)", {"bath-exhaust": "11 ft"}
     )
-    above: dict[Neighbour, SignedLength] = named(
+    above: dict[Neighbor, SignedLength] = named(
         "stated heights above other openings, by name or kind (below: negative)", {"intake": "3 ft"}
     )
     height_over_grade: Length | None = said(

@@ -1,4 +1,7 @@
-"""What people call a key by another word: read only when a key is not known, to tell its name in the file."""
+"""What people call a key by another word: read only when a key is not known.
+
+A word that leads to one key is taken for that key, unless same_keys.OPEN names it; the others say how to write.
+"""
 
 from checker.design.fields import fold
 
@@ -29,6 +32,12 @@ OPEN: dict[tuple[str, str], str] = {
     **{("elbow-90", f"{word} elbow"): "write `elbow-90: {count: 2, made: segmented, gores: 5}`"
        for word in ("gored", "segmented", "five piece", "5 piece", "adjustable")},
     ("elbow-90", "elbow with vanes"): "write `elbow-90: {count: 2, vanes: yes}`",
+    **{("wall unit", word): "what gives off a boiler's heat is no unit of its own: list its rooms in `serves` of the boiler"
+       for word in ("hot water baseboard", "hydronic baseboard", "hydronic baseboards", "baseboard radiator", "radiator",
+                    "hot water radiator", "panel radiator", "radiant floor", "hydronic radiant floor", "radiant slab")},
+    **{("wall unit", word):
+       "write two: the heat pump, and the furnace with its own output and `outdoor_unit: heat-pump`"
+       for word in ("dual fuel", "dual fuel heat pump", "hybrid heat pump", "dual fuel system", "hybrid")},
     ("vented", "electric"): "write `kind: vented` and `fuel: electric`",
     ("vented", "gas"): "write `kind: vented` and `fuel: gas`",
     ("supply register", "grille"): "say what goes through it: `supply register`, `return grille`, `exhaust grille`",
@@ -83,8 +92,9 @@ WORDS: dict[str, dict[str, str]] = {
     },
     "Setting": {
         "cfm | flow | rate": "airflow", "watts": "power", "sones | noise": "sound", "pressure | esp | sp": "static",
-        "continuous | always on | mode": "run", "duty | minutes | run time | duty cycle": "on_time", "supply": "supply_airflow",
-        "exhaust": "exhaust_airflow", "control | timer": "it belongs to the fan or hood: `control: timer`",
+        "continuous | always on | mode": "run", "duty | minutes | run time | duty cycle": "on_time",
+        "supply | supply air": "supply_airflow", "exhaust | exhaust air": "exhaust_airflow",
+        "control | timer": "it belongs to the fan or hood: `control: timer`",
     },
     "Rating": {"cfm": "airflow", "esp | pressure": "static", "hvi | test | certified by | certified | listed": "standard"},
     "Recovery": {
@@ -96,11 +106,44 @@ WORDS: dict[str, dict[str, str]] = {
         "capacity | nominal | output": "rated", "design": "at_design", "min | minimum": "least",
         "table": "points",
     },
+    "Assembly": {
+        "type": "kind", "stud | studs | joist | joists | rafter | rafters | framing size": "framing", "u value | u factor": "u",
+        "r value": "`r` is that of the whole with its framing; the insulation alone is `cavity` or `continuous`",
+        "continuous insulation | exterior insulation | rigid insulation": "continuous",
+        "framing factor | framing fraction": "framing_share", "cavity insulation": "cavity",
+        "insulation": "the keys are `cavity`, between the framing or as loose fill, and `continuous`, across it",
+    },
+    "Surface": {
+        "facing | orientation | direction": "faces", "construction": "assembly", "gross area": "area",
+        "size": "write its area, `area: 120 ft2`",
+    },
+    "Glazing": {"u value | u factor": "u", "low e": "it belongs to the glass: `glass: low-e low-solar` or `low-e high-solar`"},
+    "Fenestration": {
+        "type | window type": "glazing", "qty | quantity | number | how many": "count", "facing | orientation | direction": "faces",
+        "u value | u factor": "u", "width": "write both in one: `size: 36x60 in`",
+    },
+    "OutsideDoor": {
+        "facing | orientation | direction": "faces", "type": "kind", "u value | u factor": "u",
+        "size": "write its area, `area: 20 ft2`", "glazing | shgc": "a glazed door belongs to `windows`",
+    },
+    "BelowGradeWall": {"depth below grade": "depth", "r value": "insulation", "area": "the keys are `length` and `depth`"},
+    "Slab": {
+        "exposed edge | exposed perimeter | edge length": "perimeter",
+        "edge insulation | perimeter insulation": "say how much and where: `insulation: R-10` and `insulated: vertical 2 ft`",
+        "r value": "insulation", "depth below grade": "depth",
+    },
+    "Prices": {"electric | power | kwh": "electricity", "gas | natural gas | propane | oil | heating oil | lp": "fuel"},
     "Control": {"type | kind": "by", "manual | manual override": "override", "setpoint": "humidity_high"},
     "OutdoorAirDuct": {"cfm | flow": "airflow", "timer": "control", "duty | on time | run time": "fan_share", "from": "opening"},
     "Equipment": {
-        "type": "kind", "cfm | flow": "airflow", "esp | static | external static": "available_static", "model": "notes",
-        "btu | btuh | capacity | tons": "the keys are `heating` and `cooling`", "fresh air": "outdoor_air",
+        "measured | as built": "commissioning", "type": "kind",
+        "cfm | flow": "airflow", "esp | static | external static": "available_static", "model": "notes",
+        "btu | btuh | capacity | tons | output": "the keys are `heating` and `cooling`",
+        "input": "the capacity counts, `heating: 57000 Btu/h`: input times efficiency",
+        "heating capacity | heat output": "heating", "cooling capacity": "cooling", "rated airflow": "airflow",
+        "backup heat | auxiliary heat | aux heat | supplemental heat": "backup", "rating": "ratings",
+        "rooms | rooms served": "serves", "room": "the keys are `location`, where it stands, and `serves`",
+        "fresh air": "outdoor_air",
         "afue | seer | seer2 | eer | eer2 | hspf | hspf2 | cop | efficiency | sound":
             "it belongs to the ratings: `ratings: {seer2: 16, hspf2: 9}`",
         "drain pan | pan | condensate | drain": "it belongs to the section `condensate`: `condensate: {drain: {from: coil}}`",
@@ -122,6 +165,9 @@ WORDS: dict[str, dict[str, str]] = {
     "LoadsPaper": {
         "cooling | total | total cooling": "cooling_total", "sensible | sensible cooling": "cooling_sensible",
         "latent | latent cooling": "cooling_latent", "heat loss | heating load": "heating",
+        "outdoor winter | winter design": "winter_outdoor", "outdoor summer | summer design": "summer_outdoor",
+        "indoor winter": "winter_indoor", "indoor summer": "summer_indoor", "people": "occupants",
+        "heat gain | cooling load": "the keys are `cooling_sensible`, `cooling_latent` and `cooling_total`",
     },
     "Dryer": {"closet": "in_closet", "location": "room", "type": "kind",
               "cfm | flow": "airflow", "vent": "duct", "termination | terminal | outlet": "to"},
@@ -157,6 +203,8 @@ WORDS: dict[str, dict[str, str]] = {
         "up": "it belongs to the position: `at: {east: 8 ft, north: 0 ft, up: 5 ft}`; `height_over_grade` alone will do",
         "property line | lot line": "to_lot_line", "louver | louvre | hood | weatherproof": "hooded",
     },
+    "Test": {"date | when": "on", "tester": "by"}, "Commissioning": {"date | when": "on", "esp | pressure": "static"},
+    "Cooking": {"output | btu | btuh": "input"},
     "Airway": {
         "diameter": "size", "type | kind": "material", "insulated": "insulation", "fittings | elbows": "pieces",
         "where | runs": "location", "jacket": "vapor_jacket",

@@ -39,7 +39,7 @@ class Fitting(Node):
     short = ("count",)
     count: Count | None = said("how many of them", 2)
     radius_ratio: Annotated[float, Number(0.3, 10)] | None = said(
-        "elbow: radius of its centre line over the diameter, or over the side in the plane of the bend", 1.5
+        "elbow: radius of its center line over the diameter, or over the side in the plane of the bend", 1.5
     )
     made: Build | None = said("elbow: smooth, segmented, mitered; entry: flush, projecting, bellmouth", "segmented")
     gores: Count | None = said("segmented elbow: how many pieces it is made of", 5)

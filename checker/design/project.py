@@ -15,6 +15,7 @@ StandardEdition = Annotated[
     str,
     Choice(
         "62.2-2010", "62.2-2013", "62.2-2016", "62.2-2019", "62.2-2022",
+        **{f"62.2_{year}": f"ashrae 62.2 {year}" for year in (2010, 2013, 2016, 2019, 2022)},
     ),
 ]  # fmt: skip
 Stage = Annotated[
@@ -24,6 +25,14 @@ Stage = Annotated[
     ),
 ]
 
+Work = Annotated[
+    str,
+    Choice(
+        "new house", "addition", "alteration",
+        new_house="new | new construction", alteration="retrofit | remodel | renovation | gut renovation | existing house",
+    ),
+]  # fmt: skip
+
 
 @record
 class Project(Node):
@@ -32,6 +41,7 @@ class Project(Node):
     title: Plain | None = said("what the design is called; compulsory", "Foxglove Lane cottage")
     revision: Plain | None = said("mark of this revision", "B")
     stage: Stage | None = said("how far the design has got; `as-built` makes measured values win", "sketch")
+    work: Work | None = said("what is built; an existing house is held to less by the energy chapter", "alteration")
     code: CodeEdition | None = said("edition of the residential code in force there", "irc-2021")
     ventilation_standard: StandardEdition | None = said(
         "edition of ASHRAE 62.2, where the design is also held against it", "62.2-2019"

@@ -7,6 +7,16 @@ from checker.design.fields import Node, Reference, fold
 if TYPE_CHECKING:
     from checker.design import Design
     from checker.design.builder import Builder
+    from checker.design.rooms import Room
+
+
+ALL = frozenset({"all", "all rooms", "whole house", "entire house", "everything", "the whole house", "every room"})
+
+
+def lived_in(room: "Room") -> bool:
+    """Whether a room belongs to those that `all` means: heated or cooled unless the file says otherwise."""
+    outside = ("garage", "attic", "crawl space", "basement")
+    return room.conditioned is True or (room.conditioned is None and room.use not in outside)
 
 
 class Names:
@@ -56,9 +66,15 @@ def resolve(
         elif not (isinstance(holder, dict) and slot == name):
             holder[slot] = word
         return
+    if kind.sections == ("rooms",) and fold(name) in ALL and isinstance(holder, list) and len(holder) == 1:
+        holder[:] = [each for each, room in names.design.rooms.items() if lived_in(room)]
+        return
     from checker.design.nearest import nearest
 
     choices = known + (list(kind.words.words) if kind.words is not None else [])
     where = " or ".join(f"`{section}`" for section in kind.sections[:3])
-    builder.fault("FILE-24", path, f"`{name}` is not a name in {where}", nearest(name, choices, "names"))
+    remedy = nearest(name, choices, "names")
+    if "openings" in kind.sections and not remedy.startswith("the nearest"):
+        remedy = f"say what it is: `openings: {{{name}: {'outdoor air intake' if '.from' in path else 'exhaust'}}}`"
+    builder.fault("FILE-24", path, f"`{name}` is not a name in {where}", remedy)
     builder.dropped.append((path, holder, slot))

@@ -2,7 +2,6 @@
 
 from checker.design.annotated import Annotated
 from checker.design.fields import (
-    Airflow,
     AirflowOrNone,
     Area,
     AreaOrNone,
@@ -40,14 +39,15 @@ RoomUse = Annotated[
         office="study | workroom | studio | home office",
         mechanical="mechanical room | mechanical closet | mech | mech room | furnace room | boiler room | plant room",
         utility="utility room", storage="store | pantry", stair="stairs | stairwell | stairway",
-        crawl_space="crawl | crawlspace", attic="loft space", basement="cellar",
+        crawl_space="crawl | crawlspace", attic="loft space", basement="cellar | unfinished basement | finished basement",
     ),
 ]  # fmt: skip
 Fixture = Annotated[
     str,
     Choice(
         "toilet", "shower", "tub", "jetted tub", "sauna", "basin", "bidet",
-        toilet="wc | water closet", tub="bath | bathtub", basin="sink | lavatory", jetted_tub="whirlpool",
+        toilet="wc | water closet", tub="bath | bathtub", basin="sink | lavatory | washbasin | wash basin | hand basin | vanity",
+        jetted_tub="whirlpool",
     ),
 ]  # fmt: skip
 DoorKind = Annotated[str, Choice("door", "opening", "none", door="swing | sliding | pocket", opening="open")]
@@ -71,14 +71,6 @@ class Window(Node):
 
     glazed_area: AreaOrNone | None = said("glazed area", "14 ft2")
     openable_area: AreaOrNone | None = said("area that opens to outdoors", "6 ft2")
-
-
-@record
-class MeasuredRoom(Node):
-    """Values measured on site."""
-
-    supply: Airflow | None = said("supply airflow measured", "45 cfm")
-    exhaust: Airflow | None = said("exhaust airflow measured", "52 cfm")
 
 
 @record

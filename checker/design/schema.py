@@ -22,6 +22,7 @@ from checker.design.fields import (
     YesNo,
     fold,
 )
+from checker.design.filters import Filter
 from checker.design.shape import Field, Shape, fields_of
 from checker.design.short_forms import counted, spelled
 from checker.design.values import REFUSED, YES, scalar
@@ -110,9 +111,12 @@ class SchemaMaker:
         if isinstance(kind, (Whole, Number)):
             return {"type": ["number", "string", "null"], "format": self.format(name, reader(kind))}
         if isinstance(kind, (Quantity, SizeKind, AirtightnessKind)):
-            also = ["boolean"] if isinstance(kind, Quantity) and kind.none_is is not None else []
+            also = ["number"] if isinstance(kind, Quantity) else []  # a plain 0, by the format
+            also += ["boolean"] if isinstance(kind, Quantity) and kind.none_is is not None else []
             return {"type": ["string", "null", *also], "format": self.format(name, reader(kind))}
-        return {"type": ["string", "number", "null"]}
+        plain = {"type": ["string", "number", "null"]}
+        in_place = isinstance(kind, Reference) and kind.sections == ("filters",)
+        return {"anyOf": [self.section(Filter), plain]} if in_place else plain
 
     def short(self, cls: type[Node]) -> list[dict[str, Any]]:
         """The schema of a section's short form, if it has one."""

@@ -63,7 +63,7 @@ class Siting(Node):
     service_space: Length | None = said("clear depth and width in front of its service side", "30 in")
     to_lot_line: Length | None = said("distance to the nearest lot line", "12 ft")
     roof_sheds_on_it: Flag | None = said("whether a roof sheds snow and water onto it", False)
-    to_bedroom_window: Length | None = said("distance to the nearest bedroom window, a neighbour's included", "14 ft")
+    to_bedroom_window: Length | None = said("distance to the nearest bedroom window, a neighbor's included", "14 ft")
     below: Cover | None = said("what it stands below: nothing, deck, eave, stairs, another unit", "nothing")
     defrost_drain: DefrostDrain | None = said("where its defrost water goes: falls free, piped, plugged", "falls free")
     base_heater: Flag | None = said("whether its base pan has a heater", True)

@@ -93,6 +93,8 @@ def with_unit(kind: Kind, written: str) -> Any:
     """A quantity, size or airtightness."""
     if isinstance(kind, Quantity) and kind.none_is is not None and fold(written) in ("none", "no"):
         return kind.none_is
+    if written in ("0", "0.0") and isinstance(kind, Quantity) and kind.dimension != "temperature":
+        return 0.0  # nothing is nothing in every unit but the degrees
     try:
         if isinstance(kind, Quantity):
             value = parse(written, kind.dimension)

@@ -146,6 +146,7 @@ def limit_lines(entry: Entry) -> list[str]:
     if entry.of == "table" and isinstance(entry.limit, dict):
         return ["      table:", *table_lines(entry.limit, "        ")]
     text = flat(entry.limit) if entry.of in ("table", "text") else limit_text(entry.limit, entry.of)
+    text += f"; {entry.also}, as printed beside it, meets it as well" if entry.also else ""
     return wrapped(text, "      limit: ")
 
 

@@ -27,7 +27,7 @@ def report(checked: list[Checked], system: str, color: bool) -> str:
 
 
 def colored(text: str, kind: str) -> str:
-    """The text in the colour of a kind."""
+    """The text in the color of a kind."""
     return f"\x1b[{COLORS[kind]}m{text}\x1b[0m" if text else text
 
 

@@ -20,16 +20,16 @@ STANDARD_VISCOSITY = 1.8205e-5
 SPECIFIC_HEAT_DRY_AIR = 1006.0
 """J/(kg K), ASHRAE Handbook - Fundamentals, chapter "Psychrometrics"."""
 
-SPECIFIC_HEAT_VAPOUR = 1860.0
+SPECIFIC_HEAT_VAPOR = 1860.0
 """J/(kg K), same chapter."""
 
-HEAT_OF_VAPORISATION = 2.501e6
-"""Enthalpy of saturated water vapour at 0 C, J/kg, same chapter."""
+HEAT_OF_VAPORIZATION = 2.501e6
+"""Enthalpy of saturated water vapor at 0 C, J/kg, same chapter."""
 
 GAS_CONSTANT_DRY_AIR = 287.042
 """J/(kg K), same chapter."""
 
-_VAPOUR_VOLUME_FACTOR = 1.607858  # 1 / 0.621945, ratio of the molar masses of air and water
+_VAPOR_VOLUME_FACTOR = 1.607858  # 1 / 0.621945, ratio of the molar masses of air and water
 
 
 def standard_pressure(elevation: float) -> float:
@@ -66,7 +66,7 @@ def specific_volume(
     """Volume of moist air per mass of dry air in m3/kg. Units, errors and source as `density`."""
     _check_state(temperature, pressure, humidity_ratio)
     dry = GAS_CONSTANT_DRY_AIR * temperature / pressure
-    return dry * (1.0 + _VAPOUR_VOLUME_FACTOR * humidity_ratio)
+    return dry * (1.0 + _VAPOR_VOLUME_FACTOR * humidity_ratio)
 
 
 def viscosity(temperature: float) -> float:
@@ -78,16 +78,6 @@ def viscosity(temperature: float) -> float:
     _check_state(temperature, STANDARD_PRESSURE, 0.0)
     ratio = temperature / 273.15
     return 1.716e-5 * float(ratio**1.5) * (273.15 + 110.4) / (temperature + 110.4)
-
-
-def specific_heat(humidity_ratio: float = 0.0) -> float:
-    """Specific heat of moist air in J per kg of dry air and K.
-
-    ValueError for a negative humidity ratio.
-    Source: ASHRAE Handbook - Fundamentals, chapter "Psychrometrics".
-    """
-    require_not_negative(humidity_ratio=humidity_ratio)
-    return SPECIFIC_HEAT_DRY_AIR + SPECIFIC_HEAT_VAPOUR * humidity_ratio
 
 
 def sensible_heat_factor(pressure: float = STANDARD_PRESSURE) -> float:
@@ -107,7 +97,7 @@ def latent_heat_factor(pressure: float = STANDARD_PRESSURE) -> float:
     Source: ASHRAE Handbook - Fundamentals, chapter "Residential Cooling and Heating Load Calculations".
     """
     require_positive(pressure=pressure)
-    return STANDARD_DENSITY * HEAT_OF_VAPORISATION * pressure / STANDARD_PRESSURE
+    return STANDARD_DENSITY * HEAT_OF_VAPORIZATION * pressure / STANDARD_PRESSURE
 
 
 def _check_state(temperature: float, pressure: float, humidity_ratio: float) -> None:

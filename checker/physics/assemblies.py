@@ -19,7 +19,7 @@ FILM_OUTSIDE = 0.17 * R_UNIT
 FILM_INSIDE = {"wall": 0.68 * R_UNIT, "up": 0.61 * R_UNIT, "down": 0.92 * R_UNIT}
 """Still-air film by direction of the heat, m2 K/W: Washington State Energy Code, WAC 51-11-0526."""
 
-WOOD_PER_METRE = 1.25 * R_UNIT / 0.0254
+WOOD_PER_METER = 1.25 * R_UNIT / 0.0254
 """Resistance of softwood framing for each m along the heat flow, m K/W (R-1.25 per inch): ASHRAE 90.1,
 appendix A."""
 
@@ -77,7 +77,7 @@ def u_framed(cavity: float, depth: float, share: float, across: float) -> float:
     """
     require_not_negative(cavity=cavity, across=across, depth=depth)
     require_fraction(share=share)
-    return u_parallel([(1.0 - share, cavity + across), (share, depth * WOOD_PER_METRE + across)])
+    return u_parallel([(1.0 - share, cavity + across), (share, depth * WOOD_PER_METER + across)])
 
 
 def counted_fill(fill: float) -> float:

@@ -21,16 +21,6 @@ def flow_of_coil(latent: float) -> float:
     return max(0.0, latent) / HEAT_OF_CONDENSATION / WATER
 
 
-def flow_of_air(airflow: float, specific_volume: float, drop: float) -> float:
-    """Water in m3/s from air of `airflow` m3/s at `specific_volume` m3/kg whose humidity ratio falls by `drop`.
-
-    Source: mass balance; the trade's form is gpm = cfm x drop / (8.33 x specific volume).
-    """
-    require_not_negative(airflow=airflow, drop=drop)
-    require_positive(specific_volume=specific_volume)
-    return airflow / specific_volume * drop / WATER
-
-
 def flow_of_condensing_appliance(heat_input: float) -> float:
     """Most water in m3/s from a condensing gas appliance of `heat_input` W: 1.1 lb per therm (from memory)."""
     require_not_negative(heat_input=heat_input)

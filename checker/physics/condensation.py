@@ -9,7 +9,7 @@ from __future__ import annotations
 from math import log
 
 from checker.physics.arguments import require_fraction, require_not_negative, require_positive
-from checker.physics.psychrometrics import dew_point, humidity_ratio_of_vapour, saturation_pressure
+from checker.physics.psychrometrics import dew_point, humidity_ratio_of_vapor, saturation_pressure
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import NoSolution, OutOfRange
 
@@ -23,13 +23,13 @@ SURFACE_RESISTANCE: dict[str, float] = {
 SAFETY = 1.0
 """K the surface should stay above the dew point, common practice."""
 
-MOULD_LIMIT = 0.8
-"""Monthly mean relative humidity at a surface above which mould grows, ISO 13788 (from memory)."""
+FOAM_CONDUCTIVITY = 0.040
+"""W/(m K) of flexible closed-cell pipe foam at most: 0.28 Btu in/(h ft2 F), ASTM C534, from memory."""
 
 THICKEST_INSULATION = 0.5
 
 _METHOD = "condensation"
-_ANY_PRESSURE = 101_325.0  # Pa; a dew point depends on the vapour alone
+_ANY_PRESSURE = 101_325.0  # Pa; a dew point depends on the vapor alone
 
 
 def surface_temperature(inside: float, ambient: float, insulation: float, film: float) -> float:
@@ -67,13 +67,6 @@ def least_insulation(
             _METHOD, f"the dew point {dew_point:g} K is too near the ambient temperature {ambient:g} K"
         )
     return film * (target - inside) / (ambient - target)
-
-
-def flat_thickness(resistance: float, conductivity: float) -> float:
-    """Thickness in m of flat insulation with this resistance in m2 K/W and conductivity in W/(m K)."""
-    require_not_negative(resistance=resistance)
-    require_positive(conductivity=conductivity)
-    return resistance * conductivity
 
 
 def pipe_thickness(resistance: float, conductivity: float, radius: float) -> float:
@@ -145,5 +138,5 @@ def least_temperature_factor(indoor: float, outdoor: float, humidity: float, at_
     if humidity >= at_surface:
         raise NoSolution(_METHOD, f"the room air of {humidity:.0%} is as humid as the surface may be")
     partial = humidity * saturation_pressure(indoor) / at_surface
-    surface = dew_point(humidity_ratio_of_vapour(partial, _ANY_PRESSURE), _ANY_PRESSURE)
+    surface = dew_point(humidity_ratio_of_vapor(partial, _ANY_PRESSURE), _ANY_PRESSURE)
     return max(0.0, (surface - outdoor) / (indoor - outdoor))

@@ -19,7 +19,7 @@ EXPONENTS: dict[str, float] = {
     "dry coil": 1.8,
     "grille": 2.0,
     "register": 2.0,
-    "louvre": 2.0,
+    "louver": 2.0,
     "heat recovery core": 1.1,
 }
 """Exponent of the airflow by kind of device, from memory."""

@@ -6,7 +6,7 @@ Distances are straight through the air, not around the building, so they never o
 
 from __future__ import annotations
 
-from math import cos, hypot, inf, radians, sin
+from math import cos, hypot, radians, sin
 
 from checker.physics.arguments import require_finite, require_positive
 from checker.record import Record
@@ -38,7 +38,7 @@ def point(east: float, north: float, up: float) -> Opening:
 def rectangle_on_wall(
     east: float, north: float, up: float, width: float, height: float, facing: float
 ) -> Opening:
-    """An opening in an upright wall by its centre, size in m, and the bearing its wall faces.
+    """An opening in an upright wall by its center, size in m, and the bearing its wall faces.
 
     ValueError for impossible input.
     """
@@ -52,12 +52,6 @@ def rectangle_on_wall(
         up - height / 2.0,
         up + height / 2.0,
     )
-
-
-def lot_line(start: Ground, end: Ground) -> Opening:
-    """A lot line between two points of the plan, at every height. ValueError for a bad coordinate."""
-    require_finite(start_east=start[0], start_north=start[1], end_east=end[0], end_north=end[1])
-    return Opening(start, end, -inf, inf)
 
 
 def distance(one: Opening, other: Opening) -> float:
@@ -83,11 +77,6 @@ def horizontal_distance(one: Opening, other: Opening) -> float:
 def vertical_gap(one: Opening, other: Opening) -> float:
     """Height in m between the nearer edges of two openings; 0 when they overlap in height."""
     return max(0.0, one.bottom - other.top, other.bottom - one.top)
-
-
-def rise_above(upper: Opening, lower: Opening) -> float:
-    """Height in m from the top of `lower` to the bottom of `upper`; negative when it is not above it."""
-    return upper.bottom - lower.top
 
 
 def _to_segment(place: Ground, segment: Opening) -> float:

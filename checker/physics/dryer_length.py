@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from types import MappingProxyType
 
-from checker.physics.arguments import require_not_negative, require_positive
+from checker.physics.arguments import require_not_negative
 from checker.physics.validity import OutOfRange
 from checker.record import Record
 
@@ -68,17 +68,3 @@ def developed_length(
     """Straight length plus the fittings' allowances, m. Errors and source as `fitting_allowance`."""
     require_not_negative(straight=straight)
     return straight + fitting_allowance(fittings, allowances)
-
-
-def allowed_straight(
-    longest: float,
-    fittings: Sequence[tuple[Elbow, int]],
-    allowances: Mapping[Elbow, float] = FITTING_ALLOWANCES,
-) -> float:
-    """Straight length in m left of the code's `longest` after the fittings; never negative.
-
-    `longest` m: 35 ft in the IRC, 25 ft in older ones, or the maker's. Errors as `fitting_allowance`.
-    Source: IRC M1502.4.5.1 (2015, 2018), M1502.4.6.1 (2021, 2024).
-    """
-    require_positive(longest=longest)
-    return max(0.0, longest - fitting_allowance(fittings, allowances))

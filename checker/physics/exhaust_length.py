@@ -9,7 +9,7 @@ from math import floor, inf
 
 from checker.physics.air import STANDARD_DENSITY, STANDARD_VISCOSITY
 from checker.physics.arguments import require_positive
-from checker.physics.friction import friction_per_metre
+from checker.physics.friction import friction_per_meter
 
 FOOT = 0.3048
 
@@ -47,7 +47,7 @@ def allowed_length(
     require_positive(
         airflow=airflow, diameter=diameter, roughness=roughness, available_pressure=available_pressure
     )
-    friction = friction_per_metre(airflow, diameter, roughness, density, viscosity)
+    friction = friction_per_meter(airflow, diameter, roughness, density, viscosity)
     return max(0.0, available_pressure / friction - TERMINAL_ALLOWANCE)
 
 

@@ -10,12 +10,8 @@ from bisect import bisect_right
 from collections.abc import Sequence
 from itertools import pairwise
 
-from checker.physics.air import STANDARD_DENSITY
 from checker.physics.arguments import require_finite, require_positive
-from checker.physics.friction import velocity, velocity_pressure
 from checker.physics.validity import NoSolution, OutOfRange
-
-HIGHEST_EFFICIENCY = 0.85
 
 _METHOD = "fan curve"
 
@@ -135,42 +131,11 @@ class FanCurve:
         points = zip(self.flows, self.pressures, strict=True)
         return FanCurve([(flow * speed_ratio, pressure * lift) for flow, pressure in points], self.basis)
 
-    def on_total_basis(self, outlet_area: float, density: float = STANDARD_DENSITY) -> FanCurve:
-        """The curve in total pressure: static pressure plus the velocity pressure at the outlet (m2)."""
-        if self.basis == "total":
-            return self
-        points = [
-            (flow, pressure + velocity_pressure(velocity(flow, outlet_area), density))
-            for flow, pressure in zip(self.flows, self.pressures, strict=True)
-        ]
-        return FanCurve(points, "total")
-
     def _segment(self, flow: float) -> int:
         return min(max(bisect_right(self.flows, flow) - 1, 0), len(self.flows) - 2)
 
 
-def scaled_power(power: float, speed_ratio: float = 1.0, density_ratio: float = 1.0) -> float:
-    """Power in W at another speed and density: ~ N**3 and ~ density."""
-    require_positive(power=power, speed_ratio=speed_ratio, density_ratio=density_ratio)
-    return power * float(speed_ratio**3) * density_ratio
-
-
-def air_power(airflow: float, total_pressure: float) -> float:
-    """Power given to the air in W; airflow m3/s, total pressure Pa."""
-    require_finite(airflow=airflow, total_pressure=total_pressure)
-    return airflow * total_pressure
-
-
-def efficacy(airflow: float, power: float) -> float:
-    """Airflow per power in m3/s per W."""
-    require_positive(airflow=airflow, power=power)
-    return airflow / power
-
-
-def efficiency(airflow: float, total_pressure: float, power: float) -> float:
-    """Air power over electric power, -; ValueError at 0.85 or above, which no house fan reaches."""
-    require_positive(airflow=airflow, total_pressure=total_pressure, power=power)
-    result = air_power(airflow, total_pressure) / power
-    if result >= HIGHEST_EFFICIENCY:
-        raise ValueError(f"fan efficiency {result:.2f} is not credible: check airflow, pressure and power")
-    return result
+def efficiency(airflow: float, pressure: float, power: float) -> float:
+    """Power that goes into the air over electric power, -; airflow m3/s, pressure Pa, power W."""
+    require_positive(airflow=airflow, pressure=pressure, power=power)
+    return airflow * pressure / power

@@ -9,9 +9,7 @@ from __future__ import annotations
 
 from itertools import pairwise
 
-from checker.physics.air import STANDARD_DENSITY
 from checker.physics.arguments import require_finite, require_positive
-from checker.physics.friction import velocity, velocity_pressure
 from checker.physics.validity import OutOfRange
 from checker.record import Record
 
@@ -19,7 +17,6 @@ _MEMORY = "from memory"
 _SHEET_METAL = "HVAC Systems - Duct Design (SMACNA), Table 14-10"
 _PRINCIPLES = "Principles of HVAC, 9th edition, fitting table supplement"
 _HANDBOOK_ELBOW = "ASHRAE duct fitting database, fitting CD3-10"
-LOWEST_COEFFICIENT = -0.5
 
 
 class LossCoefficient(Record):
@@ -68,7 +65,7 @@ _ANGLES = (
 
 
 def smooth_elbow_coefficient(radius_ratio: float) -> LossCoefficient:
-    """C of a round smooth (die-stamped) 90 degree elbow from centreline radius over diameter, valid 0.5 to 2.5.
+    """C of a round smooth (die-stamped) 90 degree elbow from centerline radius over diameter, valid 0.5 to 2.5.
 
     OutOfRange beyond. Source: HVAC Systems - Duct Design (SMACNA), Table 14-10 A.
     """
@@ -76,7 +73,7 @@ def smooth_elbow_coefficient(radius_ratio: float) -> LossCoefficient:
 
 
 def gored_elbow_coefficient(radius_ratio: float, gores: int = 5) -> LossCoefficient:
-    """C of a round 90 degree elbow of 3 to 5 pieces from centreline radius over diameter, valid 0.75 to 2.0.
+    """C of a round 90 degree elbow of 3 to 5 pieces from centerline radius over diameter, valid 0.75 to 2.0.
 
     OutOfRange beyond (three pieces: below 0.5). Source: HVAC Systems - Duct Design (SMACNA), Table 14-10 B.
     """
@@ -88,7 +85,7 @@ def gored_elbow_coefficient(radius_ratio: float, gores: int = 5) -> LossCoeffici
 def rectangular_elbow_coefficient(radius_ratio: float, aspect: float) -> LossCoefficient:
     """C of a rectangular smooth radius 90 degree elbow without vanes.
 
-    `radius_ratio` centreline radius over the side in the plane of the bend, valid 0.5 to 2.0; `aspect` the other side
+    `radius_ratio` centerline radius over the side in the plane of the bend, valid 0.5 to 2.0; `aspect` the other side
     over that one, 0.25 to 8. OutOfRange beyond. Holds for Reynolds numbers of 2e5 and more; up to 1.8 times at 2e4.
     Source: HVAC Systems - Duct Design (SMACNA), Table 14-10 F.
     """
@@ -146,19 +143,6 @@ def on_other_section(coefficient: float, reference_area: float, other_area: floa
     require_finite(coefficient=coefficient)
     require_positive(reference_area=reference_area, other_area=other_area)
     return coefficient * (other_area / reference_area) ** 2
-
-
-def fitting_loss(coefficient: float, airflow: float, area: float, density: float = STANDARD_DENSITY) -> float:
-    """Loss in Pa, signed like the airflow; `airflow` m3/s, `area` m2 of the coefficient's own section.
-
-    A negative coefficient (static regain) is allowed down to -0.5, ValueError below.
-    """
-    require_finite(coefficient=coefficient)
-    if coefficient < LOWEST_COEFFICIENT:
-        raise ValueError(f"loss coefficient {coefficient:g} is below {LOWEST_COEFFICIENT:g}")
-    speed = velocity(airflow, area)
-    loss = coefficient * velocity_pressure(speed, density)
-    return loss if airflow >= 0.0 else -loss
 
 
 def _interpolate(method: str, value: float, table: tuple[tuple[float, float], ...]) -> float:

@@ -10,7 +10,7 @@ from math import exp
 
 from checker.physics.air import STANDARD_DENSITY, STANDARD_VISCOSITY
 from checker.physics.arguments import require_not_negative, require_positive
-from checker.physics.friction import friction_per_metre
+from checker.physics.friction import friction_per_meter
 from checker.physics.validity import OutOfRange
 from checker.record import Record
 
@@ -64,21 +64,6 @@ def compression_factor(diameter: float, compression: float) -> float:
     return _compression_equation(diameter, compression)
 
 
-def flexible_friction(
-    airflow: float,
-    diameter: float,
-    compression: float,
-    density: float = STANDARD_DENSITY,
-    viscosity: float = STANDARD_VISCOSITY,
-) -> float:
-    """Friction in Pa/m of flexible duct of known compression, per m of installed length.
-
-    `airflow` m3/s, `diameter` m. Errors as `compression_factor` and `friction_per_metre`. Equation 22.
-    """
-    stretched = friction_per_metre(airflow, diameter, STRETCHED_ROUGHNESS, density, viscosity)
-    return stretched * compression_factor(diameter, compression)
-
-
 def flexible_friction_bounds(
     airflow: float,
     diameter: float,
@@ -91,8 +76,8 @@ def flexible_friction_bounds(
     305 mm the equation understates, so a factor of 4 stands in; below 152 mm the equation is extrapolated.
     Source: as the module; the choice of 15 % is common practice.
     """
-    lower = friction_per_metre(airflow, diameter, EXHAUST_TABLE_ROUGHNESS, density, viscosity)
-    stretched = friction_per_metre(airflow, diameter, STRETCHED_ROUGHNESS, density, viscosity)
+    lower = friction_per_meter(airflow, diameter, EXHAUST_TABLE_ROUGHNESS, density, viscosity)
+    stretched = friction_per_meter(airflow, diameter, STRETCHED_ROUGHNESS, density, viscosity)
     if diameter > LARGEST_DIAMETER + _SLACK:
         return FrictionBounds(lower, stretched * LARGE_DUCT_FACTOR, True)
     factor = _compression_equation(diameter, CARELESS_COMPRESSION)

@@ -16,7 +16,6 @@ LAMINAR_LIMIT = 2000.0
 TURBULENT_LIMIT = 4000.0
 HIGHEST_REYNOLDS = 1e7
 HIGHEST_RELATIVE_ROUGHNESS = 0.05
-HIGHEST_ASPECT_RATIO = 8.0
 
 _METHOD = "Colebrook friction"
 _TWO_OVER_LN_10 = 0.8685889638065036
@@ -32,9 +31,9 @@ class Roughness(Record):
 
 ROUGHNESS_BY_MATERIAL: dict[str, Roughness] = {
     "pvc": Roughness(0.03e-3, _HANDBOOK),
-    "drawn aluminium": Roughness(0.03e-3, _HANDBOOK),
-    "galvanised steel": Roughness(0.09e-3, _HANDBOOK),
-    "galvanised steel, many joints": Roughness(0.15e-3, _HANDBOOK),
+    "drawn aluminum": Roughness(0.03e-3, _HANDBOOK),
+    "galvanized steel": Roughness(0.09e-3, _HANDBOOK),
+    "galvanized steel, many joints": Roughness(0.15e-3, _HANDBOOK),
     "rigid duct board": Roughness(0.9e-3, "common practice"),
     "fibrous liner, faced": Roughness(1.5e-3, _HANDBOOK),
     "fibrous liner": Roughness(3.0e-3, _HANDBOOK),
@@ -105,7 +104,7 @@ def friction_factor_and_slope(reynolds: float, relative_roughness: float) -> tup
     return factor, rise * reynolds / factor
 
 
-def friction_per_metre(
+def friction_per_meter(
     airflow: float,
     diameter: float,
     roughness: float,
@@ -131,7 +130,7 @@ def friction_at_speed(
 ) -> float:
     """Friction in Pa per m from a mean speed in m/s and a diameter in m, signed like the speed.
 
-    Units, errors and source as `friction_per_metre`.
+    Units, errors and source as `friction_per_meter`.
     """
     reynolds = reynolds_number(speed, diameter, density, viscosity)
     require_not_negative(roughness=roughness)
@@ -140,37 +139,6 @@ def friction_at_speed(
         return 32.0 * viscosity * speed / (diameter * diameter)
     factor = friction_factor(reynolds, roughness / diameter)
     return factor / diameter * 0.5 * density * speed * abs(speed)
-
-
-def rectangular_equivalent_diameter(width: float, height: float) -> float:
-    """Diameter in m of the round duct with the same friction at the same airflow as a rectangle.
-
-    `width`, `height` m, in either order. ValueError when a side is not positive; OutOfRange above an aspect
-    ratio of 8. Source: ASHRAE Handbook - Fundamentals 2021, chapter 21 "Duct Design".
-    """
-    require_positive(width=width, height=height)
-    _check_aspect("rectangular equivalent diameter", width, height)
-    return 1.30 * float((width * height) ** 0.625 / (width + height) ** 0.25)
-
-
-def oval_equivalent_diameter(major: float, minor: float) -> float:
-    """Diameter in m of the round duct with the same friction at the same airflow as a flat oval.
-
-    `major` and `minor` axis m, in either order. ValueError when an axis is not positive; OutOfRange above an
-    aspect ratio of 8. Source: ASHRAE Handbook - Fundamentals 2021, chapter 21 "Duct Design".
-    """
-    area = oval_area(major, minor)
-    _check_aspect("flat oval equivalent diameter", major, minor)
-    long_axis, short_axis = max(major, minor), min(major, minor)
-    perimeter = pi * short_axis + 2.0 * (long_axis - short_axis)
-    return 1.55 * float(area**0.625 / perimeter**0.25)
-
-
-def oval_area(major: float, minor: float) -> float:
-    """Free area in m2 of a flat oval duct; axes m, in either order. ValueError when one is not positive."""
-    require_positive(major_axis=major, minor_axis=minor)
-    long_axis, short_axis = max(major, minor), min(major, minor)
-    return pi * short_axis * short_axis / 4.0 + short_axis * (long_axis - short_axis)
 
 
 def colebrook(reynolds: float, relative_roughness: float) -> tuple[float, float]:
@@ -187,9 +155,3 @@ def colebrook(reynolds: float, relative_roughness: float) -> tuple[float, float]
         if abs(step) < 1e-12 * x:
             break
     return 1.0 / (x * x), -2.0 * share / (1.0 + share)
-
-
-def _check_aspect(method: str, one_side: float, other_side: float) -> None:
-    ratio = max(one_side, other_side) / min(one_side, other_side)
-    if ratio > HIGHEST_ASPECT_RATIO:
-        raise OutOfRange(method, f"aspect ratio {ratio:.1f} is above {HIGHEST_ASPECT_RATIO:g}")

@@ -91,6 +91,20 @@ def value_at(points: Sequence[tuple[float, float]], temperature: float) -> float
     return first + (second - first) * (at - low) / (high - low)
 
 
+def values_beside(points: Sequence[tuple[float, float]], temperature: float) -> list[float]:
+    """The values of a table of (K, value) at a temperature in K or, between its points, at the two beside it.
+
+    Several values may stand at one temperature. ValueError without points. Source: the table itself.
+    """
+    if not points:
+        raise ValueError("no performance point given")
+    places = sorted({each for each, _ in points})
+    here = [each for each in places if abs(each - temperature) < 1e-6]
+    below, above = [each for each in places if each < temperature], [each for each in places if each > temperature]
+    beside = here or below[-1:] + above[:1]
+    return [value for place, value in points if place in beside]
+
+
 def capacity_at(
     points: Sequence[PerformancePoint], temperature: float, lowest_operating: float | None = None
 ) -> float:

@@ -6,8 +6,7 @@ No sun and no heat of people counts at winter design.
 
 from __future__ import annotations
 
-from checker.physics.air import STANDARD_PRESSURE, sensible_heat_factor
-from checker.physics.arguments import require_finite, require_fraction, require_not_negative, require_positive
+from checker.physics.arguments import require_finite, require_not_negative, require_positive
 from checker.physics.validity import OutOfRange
 
 LEAST_DIFFERENCE, MOST_DIFFERENCE = 5.0, 60.0
@@ -32,19 +31,6 @@ def edge_loss(factor: float, perimeter: float, indoor: float, outdoor: float) ->
     require_not_negative(factor=factor, perimeter=perimeter)
     require_finite(indoor=indoor, outdoor=outdoor)
     return factor * perimeter * (indoor - outdoor)
-
-
-def air_loss(
-    flow: float, indoor: float, outdoor: float, recovery: float = 0.0, pressure: float = STANDARD_PRESSURE
-) -> float:
-    """Heat in W to warm outdoor air: density x specific heat x flow x (1 - recovery) x difference.
-
-    `flow` m3/s, `recovery` sensible effectiveness 0 to 1, `pressure` of the site Pa.
-    """
-    require_not_negative(flow=flow)
-    require_fraction(recovery=recovery)
-    require_finite(indoor=indoor, outdoor=outdoor)
-    return sensible_heat_factor(pressure) * flow * (1.0 - recovery) * (indoor - outdoor)
 
 
 def buffer_temperature(

@@ -7,13 +7,11 @@ fan exhaust minus fan supply, and inflow through a path is positive.
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from math import copysign
 
 from checker.physics.air import STANDARD_DENSITY, STANDARD_PRESSURE, STANDARD_VISCOSITY
 from checker.physics.arguments import require_finite, require_positive
 from checker.physics.infiltration import (
     LEAKAGE_EXPONENT,
-    TEST_PRESSURE,
     flow_at_pressure,
     require_flow_exponent,
 )
@@ -82,24 +80,6 @@ def makeup_duct(
         height,
         one_way,
     )
-
-
-def closed_form_pressure(
-    net_exhaust: float, leakage_flow: float, exponent: float = LEAKAGE_EXPONENT
-) -> float:
-    """House pressure in Pa when envelope leakage is the only way in: -50 (net / Q50)^(1/n), with its sign.
-
-    `net_exhaust` m3/s of either sign, `leakage_flow` m3/s at 50 Pa. ValueError for impossible input;
-    OutOfRange beyond 50 Pa. Source: ASHRAE Handbook - Fundamentals 2021, chapter 16 (power law).
-    """
-    require_finite(net_exhaust=net_exhaust)
-    require_positive(leakage_flow=leakage_flow)
-    require_flow_exponent(exponent)
-    if net_exhaust == 0.0:
-        return 0.0
-    size = TEST_PRESSURE * float((abs(net_exhaust) / leakage_flow) ** (1.0 / exponent))
-    _require_within_range(size)
-    return copysign(size, -net_exhaust)
 
 
 def house_pressure(

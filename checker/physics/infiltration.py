@@ -5,7 +5,7 @@ Units: m2, m3, m3/s, m, Pa, K, kg/m3.
 
 from __future__ import annotations
 
-from math import hypot, sqrt
+from math import sqrt
 from typing import Literal
 
 from checker.physics.air import STANDARD_DENSITY
@@ -18,9 +18,6 @@ TEST_PRESSURE = 50.0
 LEAKAGE_EXPONENT = 0.65
 """Flow exponent of a house envelope when no multi-point test gives one (ASHRAE Handbook - Fundamentals 2021,
 chapter 16)."""
-
-SHARP_EDGE_COEFFICIENT = 0.611
-"""Discharge coefficient of the equivalent leakage area at 10 Pa."""
 
 REFERENCE_HEIGHT = 2.5
 """m, height at which the height factor of normalized leakage is 1."""
@@ -75,37 +72,6 @@ def effective_leakage_area(
     return _leakage_area(leakage_flow, 4.0, 1.0, exponent, density)
 
 
-def equivalent_leakage_area(
-    leakage_flow: float, exponent: float = LEAKAGE_EXPONENT, density: float = STANDARD_DENSITY
-) -> float:
-    """Area in m2 of the sharp-edged hole with the same flow at 10 Pa, from the flow in m3/s at 50 Pa.
-
-    ValueError for impossible input; OutOfRange for an exponent outside 0.5 to 1.
-    Source: ASHRAE Handbook - Fundamentals 2021, chapter 16.
-    """
-    return _leakage_area(leakage_flow, 10.0, SHARP_EDGE_COEFFICIENT, exponent, density)
-
-
-def normalized_leakage(leakage_area: float, floor_area: float, height: float) -> float:
-    """Normalized leakage, -: 1000 x area / floor area x (height / 2.5 m)^0.4.
-
-    `leakage_area` m2 at 4 Pa, `floor_area` m2, `height` m of the pressure boundary. ValueError for impossible
-    input. Source: ASHRAE 62.2 2013 and later, 4.1.2.
-    """
-    require_positive(leakage_area=leakage_area, floor_area=floor_area, height=height)
-    return 1000.0 * leakage_area / floor_area * float((height / REFERENCE_HEIGHT) ** 0.4)
-
-
-def rule_of_thumb_infiltration(leakage_flow: float, divisor: float) -> float:
-    """Yearly mean infiltration in m3/s as the 50 Pa flow over a divisor (about 12 to 20); plausibility only.
-
-    ValueError for impossible input. Source: common practice.
-    """
-    require_not_negative(leakage_flow=leakage_flow)
-    require_positive(divisor=divisor)
-    return leakage_flow / divisor
-
-
 def design_infiltration(
     leakage_area: float,
     height: float,
@@ -141,18 +107,6 @@ def combined_outdoor_air(infiltration: float, supply: float, exhaust: float, bal
     unbalanced = abs(supply - exhaust)
     paired = min(supply, exhaust)
     return max(unbalanced, infiltration + 0.5 * unbalanced) + paired + balanced
-
-
-def combined_in_quadrature(
-    infiltration: float, supply: float, exhaust: float, balanced: float = 0.0
-) -> float:
-    """Outdoor air in m3/s with the unbalanced part added in quadrature, a second opinion on the sum.
-
-    Arguments and errors as `combined_outdoor_air`. Source: ASHRAE Handbook - Fundamentals, chapter
-    "Ventilation and Infiltration" (from memory).
-    """
-    require_not_negative(infiltration=infiltration, supply=supply, exhaust=exhaust, balanced=balanced)
-    return hypot(infiltration, supply - exhaust) + min(supply, exhaust) + balanced
 
 
 def require_flow_exponent(exponent: float) -> None:

@@ -10,7 +10,7 @@ from math import pi, sqrt
 
 from checker.physics.air import SPECIFIC_HEAT_DRY_AIR, STANDARD_DENSITY, STANDARD_VISCOSITY
 from checker.physics.arguments import require_not_negative, require_positive
-from checker.physics.friction import friction_per_metre
+from checker.physics.friction import friction_per_meter
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import OutOfRange
 
@@ -18,13 +18,13 @@ ORIFICE_COEFFICIENT = 0.61
 """Discharge coefficient of a sharp-edged opening (ASHRAE Handbook - Fundamentals 2021, chapter 16)."""
 
 SMOOTH_ROUGHNESS = 0.09e-3
-"""m, galvanised steel (ASHRAE Handbook - Fundamentals 2021, chapter 21, Table 1)."""
+"""m, galvanized steel (ASHRAE Handbook - Fundamentals 2021, chapter 21, Table 1)."""
 
 STOCK_DIAMETERS = tuple(inches * 0.0254 for inches in (3, 4, 5, 6, 7, 8, 9, 10, 12, 14, 16, 18, 20, 22, 24))
 """m, round duct sizes commonly kept in stock (common practice)."""
 
 ELBOW_LOSS_COEFFICIENT = 0.22
-"""90-degree smooth elbow, centre-line radius equal to the diameter (ASHRAE duct fittings, from memory)."""
+"""90-degree smooth elbow, center-line radius equal to the diameter (HVAC Systems - Duct Design (SMACNA), Table 14-10 A)."""
 
 
 def opening_flow(
@@ -60,7 +60,7 @@ def opening_area(
 
 
 def gross_area(free_area: float, free_fraction: float) -> float:
-    """Face area in m2 of a screened or louvred opening with this free area and free share (0 to 1].
+    """Face area in m2 of a screened or louverd opening with this free area and free share (0 to 1].
 
     ValueError for impossible input. Source: common practice (net area over free-area fraction).
     """
@@ -89,7 +89,7 @@ def duct_pressure_drop(
     require_not_negative(flow=flow, length=length, loss_coefficient=loss_coefficient)
     require_positive(diameter=diameter, density=density)
     velocity = 4.0 * flow / (pi * diameter * diameter)
-    friction = friction_per_metre(flow, diameter, roughness, density, viscosity)
+    friction = friction_per_meter(flow, diameter, roughness, density, viscosity)
     return friction * length + loss_coefficient * 0.5 * density * velocity * velocity
 
 
@@ -166,17 +166,6 @@ def stock_diameter(
     if len(large_enough) <= steps:
         raise OutOfRange("stock duct size", f"no stock size for a diameter of {diameter:.3f} m")
     return large_enough[steps]
-
-
-def flow_beyond_leakage(exhaust: float, leakage_per_area: float, floor_area: float) -> float:
-    """Make-up flow in m3/s beyond a code's estimate of leakage (figure x floor area); never negative.
-
-    `exhaust` m3/s, `leakage_per_area` m3/s for each m2 of `floor_area` m2. ValueError for impossible input.
-    Source of the form: Minnesota Mechanical Code 501.4.1.
-    """
-    require_not_negative(exhaust=exhaust, leakage_per_area=leakage_per_area)
-    require_positive(floor_area=floor_area)
-    return max(0.0, exhaust - leakage_per_area * floor_area)
 
 
 def tempering_load(

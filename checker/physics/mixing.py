@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from checker.physics.air import specific_heat, specific_volume
+from checker.physics.air import specific_volume
 from checker.physics.arguments import require_not_negative, require_positive
 from checker.physics.psychrometrics import (
     FREEZING,
@@ -98,13 +98,6 @@ def outdoor_share_for_temperature(outdoor: float, indoor: float, least_mixed: fl
     if outdoor >= least_mixed:
         return 1.0
     return (indoor - least_mixed) / (indoor - outdoor)
-
-
-def tempering_heat(dry_air: float, inlet: float, outlet: float, humidity: float = 0.0) -> float:
-    """Heat in W to warm a dry-air mass flow in kg/s from `inlet` to `outlet` K; zero when already warmer."""
-    require_not_negative(dry_air=dry_air)
-    require_positive(inlet=inlet, outlet=outlet)
-    return dry_air * specific_heat(humidity) * max(0.0, outlet - inlet)
 
 
 def _water_enthalpy(temperature: float) -> float:

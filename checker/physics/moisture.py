@@ -5,51 +5,19 @@ Units: kg/s of water and of dry air, kg water per kg dry air, K, Pa, W, s; relat
 
 from __future__ import annotations
 
-from math import exp
-
-from checker.physics.air import HEAT_OF_VAPORISATION
+from checker.physics.air import HEAT_OF_VAPORIZATION
 from checker.physics.arguments import require_finite, require_fraction, require_not_negative, require_positive
-from checker.physics.condensation import humidity_at_surface, wall_surface_temperature
+from checker.physics.condensation import wall_surface_temperature
 from checker.physics.mixing import Stream, mix
 from checker.physics.psychrometrics import FREEZING, relative_humidity, saturation_pressure
 from checker.physics.psychrometrics import humidity_ratio as saturated_at
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import NoSolution, OutOfRange
 
-GAS_CONSTANT_VAPOUR = 461.52
-"""J/(kg K), ASHRAE Handbook - Fundamentals 2021, chapter 1 "Psychrometrics"."""
-
-SORPTION = 2.0
-"""Moist mass that follows the air of a furnished house, as a multiple of the air alone: 1 to 3, common practice."""
-
 GLASS_FILM = 0.13
 """Inner film resistance at a window in m2 K/W, ISO 6946 (horizontal heat flow)."""
 
 _METHOD = "moisture balance"
-
-
-def vapour_density(temperature: float, humidity: float) -> float:
-    """Water vapour in kg per m3 of air at `temperature` K and relative `humidity` (0 to 1).
-
-    ValueError for a humidity outside 0 to 1; OutOfRange outside 183.15 to 363.15 K.
-    Source: perfect gas law, ASHRAE Handbook - Fundamentals 2021, chapter 1 "Psychrometrics".
-    """
-    require_fraction(relative_humidity=humidity)
-    return humidity * saturation_pressure(temperature) / (GAS_CONSTANT_VAPOUR * temperature)
-
-
-def moisture_exchange(dry_air: float, recovered: float = 0.0, moisture_recovery: float = 0.0) -> float:
-    """Dry air in kg/s that carries moisture out: the whole exchange less what a recovery core gives back.
-
-    `dry_air` kg/s of all outdoor air, `recovered` the part of it that passes a core, `moisture_recovery` of that
-    core (0 to 1). ValueError when more passes the core than is exchanged.
-    Source: mass balance with the moisture transfer ratio of ASHRAE 84 at equal flows.
-    """
-    require_not_negative(dry_air=dry_air, recovered=recovered)
-    require_fraction(moisture_recovery=moisture_recovery)
-    if recovered > dry_air * (1.0 + 1e-9):
-        raise ValueError(f"{recovered:g} kg/s through the core is more than the exchange of {dry_air:g} kg/s")
-    return dry_air - moisture_recovery * recovered
 
 
 def steady_humidity_ratio(outdoor: float, generation: float, exchange: float) -> float:
@@ -68,23 +36,6 @@ def steady_humidity_ratio(outdoor: float, generation: float, exchange: float) ->
     if ratio < 0.0:
         raise NoSolution(_METHOD, "more water is taken out than the air brings in")
     return ratio
-
-
-def humidity_ratio_after(
-    time: float, start: float, steady: float, exchange: float, air_mass: float, sorption: float = SORPTION
-) -> float:
-    """Humidity ratio `time` s after it stood at `start`, on its way to `steady`, all kg/kg.
-
-    `exchange` kg/s of dry air, `air_mass` kg of dry air in the house, `sorption` the multiple of it that takes
-    part. ValueError for impossible input, a sorption below 1 among it.
-    Source: first-order mass balance; sorption as a multiple of the volume is common practice.
-    """
-    require_not_negative(time=time, start=start, steady=steady, exchange=exchange)
-    require_positive(air_mass=air_mass)
-    require_finite(sorption=sorption)
-    if sorption < 1.0:
-        raise ValueError(f"sorption must be 1 or more, got {sorption:g}")
-    return steady + (start - steady) * exp(-exchange * time / (sorption * air_mass))
 
 
 def exchange_for(humidity_ratio: float, outdoor: float, generation: float) -> float:
@@ -118,20 +69,12 @@ def humidity_ceiling(
     """Highest indoor relative humidity at which the air touching a part stays at or below `at_surface`.
 
     Temperatures K, `transmittance` W/(m2 K) of the glass or wall, `film` its inner film in m2 K/W; `at_surface` 1
-    keeps glass clear, 0.8 keeps mould off a wall. Never above 1; ValueError for impossible input.
+    keeps glass clear, 0.8 keeps mold off a wall. Never above 1; ValueError for impossible input.
     Source: ISO 13788 (surface temperature and surface humidity), steady state.
     """
     require_fraction(at_surface=at_surface)
     surface = wall_surface_temperature(indoor, outdoor, transmittance, film)
     return min(1.0, at_surface * saturation_pressure(surface) / saturation_pressure(indoor))
-
-
-def surface_humidity(indoor: float, outdoor: float, humidity: float, transmittance: float, film: float) -> float:
-    """Relative humidity of the room air where it touches a part; above 1 water condenses there.
-
-    Arguments as `humidity_ceiling`, `humidity` that of the room air. Source: as `humidity_ceiling`.
-    """
-    return humidity_at_surface(indoor, humidity, wall_surface_temperature(indoor, outdoor, transmittance, film))
 
 
 def steady_relative_humidity(
@@ -151,7 +94,7 @@ def latent_load(exchange: float, outdoor: float, indoor: float) -> float:
     Source: ASHRAE Handbook - Fundamentals 2021, chapter 17 "Residential Cooling and Heating Load Calculations".
     """
     require_not_negative(exchange=exchange, outdoor=outdoor, indoor=indoor)
-    return exchange * HEAT_OF_VAPORISATION * (outdoor - indoor)
+    return exchange * HEAT_OF_VAPORIZATION * (outdoor - indoor)
 
 
 def clear_room_air(outdoor: Stream, room: Stream, pressure: float) -> float:

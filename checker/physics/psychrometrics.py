@@ -9,7 +9,7 @@ from __future__ import annotations
 
 from math import exp, log
 
-from checker.physics.air import HEAT_OF_VAPORISATION, SPECIFIC_HEAT_DRY_AIR, SPECIFIC_HEAT_VAPOUR
+from checker.physics.air import HEAT_OF_VAPORIZATION, SPECIFIC_HEAT_DRY_AIR, SPECIFIC_HEAT_VAPOR
 from checker.physics.arguments import require_finite, require_fraction, require_not_negative, require_positive
 from checker.physics.scalar_root import bracketed_root
 from checker.physics.validity import OutOfRange
@@ -27,7 +27,7 @@ _METHOD = "psychrometrics"
 
 
 def saturation_pressure(temperature: float) -> float:
-    """Saturation pressure of water vapour in Pa, over water above the triple point, over ice below.
+    """Saturation pressure of water vapor in Pa, over water above the triple point, over ice below.
 
     `temperature` K, valid 183.15 to 363.15 K (OutOfRange beyond). Equations 5 and 6.
     """
@@ -35,20 +35,20 @@ def saturation_pressure(temperature: float) -> float:
     return exp(_log_saturation_pressure(temperature))
 
 
-def vapour_pressure(humidity_ratio: float, pressure: float) -> float:
-    """Partial pressure of water vapour in Pa of air with this humidity ratio at `pressure` Pa."""
+def vapor_pressure(humidity_ratio: float, pressure: float) -> float:
+    """Partial pressure of water vapor in Pa of air with this humidity ratio at `pressure` Pa."""
     require_not_negative(humidity_ratio=humidity_ratio)
     _check_pressure(pressure)
     return pressure * humidity_ratio / (_MASS_RATIO + humidity_ratio)
 
 
-def humidity_ratio_of_vapour(partial_pressure: float, pressure: float) -> float:
-    """Humidity ratio of air whose vapour has `partial_pressure` Pa; ValueError when it reaches `pressure`."""
+def humidity_ratio_of_vapor(partial_pressure: float, pressure: float) -> float:
+    """Humidity ratio of air whose vapor has `partial_pressure` Pa; ValueError when it reaches `pressure`."""
     require_not_negative(partial_pressure=partial_pressure)
     _check_pressure(pressure)
     if partial_pressure >= pressure:
         raise ValueError(
-            f"vapour pressure {partial_pressure:g} Pa is not below the air pressure {pressure:g} Pa"
+            f"vapor pressure {partial_pressure:g} Pa is not below the air pressure {pressure:g} Pa"
         )
     return _MASS_RATIO * partial_pressure / (pressure - partial_pressure)
 
@@ -59,12 +59,12 @@ def humidity_ratio(temperature: float, relative_humidity: float, pressure: float
     ValueError for a relative humidity outside 0 to 1; OutOfRange as `saturation_pressure`.
     """
     require_fraction(relative_humidity=relative_humidity)
-    return humidity_ratio_of_vapour(relative_humidity * saturation_pressure(temperature), pressure)
+    return humidity_ratio_of_vapor(relative_humidity * saturation_pressure(temperature), pressure)
 
 
 def humidity_ratio_from_dew_point(dew_point: float, pressure: float) -> float:
     """Humidity ratio of air with this dew (or frost) point in K at `pressure` Pa."""
-    return humidity_ratio_of_vapour(saturation_pressure(dew_point), pressure)
+    return humidity_ratio_of_vapor(saturation_pressure(dew_point), pressure)
 
 
 def humidity_ratio_from_wet_bulb(temperature: float, wet_bulb: float, pressure: float) -> float:
@@ -81,22 +81,9 @@ def humidity_ratio_from_wet_bulb(temperature: float, wet_bulb: float, pressure: 
     return ratio
 
 
-def humidity_ratio_from_enthalpy(temperature: float, enthalpy_of_air: float) -> float:
-    """Humidity ratio of air with this dry bulb in K and enthalpy in J/kg; ValueError when negative."""
-    _check_temperature(temperature)
-    require_finite(enthalpy=enthalpy_of_air)
-    celsius = temperature - FREEZING
-    ratio = (enthalpy_of_air - SPECIFIC_HEAT_DRY_AIR * celsius) / (
-        HEAT_OF_VAPORISATION + SPECIFIC_HEAT_VAPOUR * celsius
-    )
-    if ratio < 0.0:
-        raise ValueError(f"enthalpy {enthalpy_of_air:g} J/kg is below that of dry air at {temperature:g} K")
-    return ratio
-
-
 def relative_humidity(temperature: float, ratio: float, pressure: float) -> float:
     """Relative humidity, above 1 when the air is a fog; `temperature` K, `ratio` kg/kg, `pressure` Pa."""
-    return vapour_pressure(ratio, pressure) / saturation_pressure(temperature)
+    return vapor_pressure(ratio, pressure) / saturation_pressure(temperature)
 
 
 def dew_point(ratio: float, pressure: float) -> float:
@@ -104,7 +91,7 @@ def dew_point(ratio: float, pressure: float) -> float:
 
     OutOfRange when the dew point lies below 183.15 K or above 363.15 K (dry air has none).
     """
-    partial = vapour_pressure(ratio, pressure)
+    partial = vapor_pressure(ratio, pressure)
     if not saturation_pressure(LOWEST_TEMPERATURE) <= partial <= saturation_pressure(HIGHEST_TEMPERATURE):
         raise OutOfRange(_METHOD, f"humidity ratio {ratio:g} has no dew point between 183 K and 363 K")
     target = log(partial)
@@ -148,7 +135,7 @@ def enthalpy(temperature: float, ratio: float) -> float:
     _check_temperature(temperature)
     require_not_negative(humidity_ratio=ratio)
     celsius = temperature - FREEZING
-    return SPECIFIC_HEAT_DRY_AIR * celsius + ratio * (HEAT_OF_VAPORISATION + SPECIFIC_HEAT_VAPOUR * celsius)
+    return SPECIFIC_HEAT_DRY_AIR * celsius + ratio * (HEAT_OF_VAPORIZATION + SPECIFIC_HEAT_VAPOR * celsius)
 
 
 def temperature_from_enthalpy(enthalpy_of_air: float, ratio: float) -> float:
@@ -158,8 +145,8 @@ def temperature_from_enthalpy(enthalpy_of_air: float, ratio: float) -> float:
     """
     require_finite(enthalpy=enthalpy_of_air)
     require_not_negative(humidity_ratio=ratio)
-    celsius = (enthalpy_of_air - HEAT_OF_VAPORISATION * ratio) / (
-        SPECIFIC_HEAT_DRY_AIR + SPECIFIC_HEAT_VAPOUR * ratio
+    celsius = (enthalpy_of_air - HEAT_OF_VAPORIZATION * ratio) / (
+        SPECIFIC_HEAT_DRY_AIR + SPECIFIC_HEAT_VAPOR * ratio
     )
     _check_temperature(celsius + FREEZING)
     return celsius + FREEZING

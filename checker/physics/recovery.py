@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from typing import TYPE_CHECKING, Annotated
 
-from checker.physics.air import HEAT_OF_VAPORISATION, SPECIFIC_HEAT_DRY_AIR, STANDARD_DENSITY
+from checker.physics.air import HEAT_OF_VAPORIZATION, SPECIFIC_HEAT_DRY_AIR, STANDARD_DENSITY
 from checker.physics.arguments import require_finite, require_fraction, require_not_negative, require_positive
 from checker.physics.ventilation_energy import DEFROST_AVAILABILITY, SECONDS_OF_HOUR, simple_payback
 from checker.record import Record
@@ -131,7 +131,7 @@ def air_energy(
     return AirEnergy(
         heat * (year.heating - kept),
         heat * (1.0 - sensible) * (year.cooling or 0.0),
-        density * HEAT_OF_VAPORISATION * flow * (1.0 - moisture) * (year.moisture or 0.0),
+        density * HEAT_OF_VAPORIZATION * flow * (1.0 - moisture) * (year.moisture or 0.0),
     )
 
 

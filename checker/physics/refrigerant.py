@@ -7,11 +7,13 @@ Liquid properties: the table beside this module, from a reference equation of st
 from math import pi
 
 from checker.physics.arguments import require_finite, require_positive
-from checker.physics.refrigerant_table import COLDEST, SATURATED_LIQUID, STEP, VAPOUR_ENTHALPY
+from checker.physics.refrigerant_table import COLDEST, SATURATED_LIQUID, STEP, VAPOR_ENTHALPY
 from checker.physics.validity import OutOfRange
 from checker.record import Record
 
 GRAVITY = 9.80665
+TUBE_WALL = 0.81e-3
+"""Wall of 3/8 and 1/2 in copper tube for refrigerant, m: 0.032 in, ASTM B280, from memory."""
 _METHOD = "refrigerant lines"
 
 
@@ -60,12 +62,13 @@ def subcooling_for_lift(refrigerant: str, rise: float, temperature: float) -> fl
 
 
 def mass_flow(refrigerant: str, capacity: float, temperature: float) -> float:
-    """Refrigerant in kg/s for a cooling `capacity` in W, liquid at `temperature` K, saturated vapour at 280.35 K.
+    """Refrigerant in kg/s for a cooling `capacity` in W, liquid at `temperature` K, saturated vapor at 280.35 K.
 
     Errors as `liquid`. Source: energy balance of the evaporator.
     """
     require_positive(capacity=capacity)
-    return capacity / (VAPOUR_ENTHALPY[refrigerant] - liquid(refrigerant, temperature).enthalpy)
+    enthalpy = liquid(refrigerant, temperature).enthalpy
+    return capacity / (VAPOR_ENTHALPY[refrigerant] - enthalpy)
 
 
 def liquid_velocity(refrigerant: str, capacity: float, temperature: float, inside: float) -> float:

@@ -31,7 +31,6 @@ LOW_VELOCITY = 0.254
 """Terminal velocity in m/s (50 fpm, which the handbook rounds to 0.25 m/s) where the fourth zone is reached."""
 
 LOW_VELOCITY_SHARE = 0.70
-FREE_JET_SHARE = 0.707
 
 _FOOT_PER_MINUTE = 0.00508
 _SUPPLY_BANDS = ((300, 15, 20), (350, 20, 25), (425, 25, 30), (500, 30, 35), (575, 35, 40), (650, 40, 45))

@@ -12,16 +12,6 @@ ALTITUDE_START = 609.6
 """m (2,000 ft); below it no correction is made."""
 
 
-def size_ratio(capacity: float, load: float) -> float:
-    """Capacity at design conditions over load, both in W. ValueError for impossible input.
-
-    Source: ACCA Manual S (definition of the sizing ratio).
-    """
-    require_not_negative(capacity=capacity)
-    require_positive(load=load)
-    return capacity / load
-
-
 def temperature_rise(output: float, airflow: float, elevation: float = 0.0) -> float:
     """Rise in K of `airflow` m3/s of air that takes up `output` W at an elevation in m.
 

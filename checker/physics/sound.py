@@ -6,12 +6,9 @@ Units: dB, phon, sone, m.
 from __future__ import annotations
 
 from collections.abc import Iterable
-from math import exp2, log2, log10, pi
+from math import log10, pi
 
 from checker.physics.arguments import require_finite, require_positive
-from checker.physics.validity import OutOfRange
-
-LOUDNESS_AT_ONE_SONE = 40.0
 
 
 def combined_level(levels: Iterable[float]) -> float:
@@ -47,34 +44,3 @@ def level_from_power(power_level: float, distance: float) -> float:
     require_finite(power_level=power_level)
     require_positive(distance=distance)
     return power_level - 10.0 * log10(2.0 * pi * distance**2)
-
-
-def loudness_level(sones: float) -> float:
-    """Loudness level in phon: 40 + 10 log2(sones).
-
-    ValueError when not positive; OutOfRange below 0.3 sone, where the line no longer holds (it is approximate
-    below 1). Source: ISO 532, from memory.
-    """
-    require_positive(sones=sones)
-    if sones < 0.3:
-        raise OutOfRange("loudness", f"{sones:g} sone is below 0.3 sone")
-    return LOUDNESS_AT_ONE_SONE + 10.0 * log2(sones)
-
-
-def loudness(phon: float) -> float:
-    """Loudness in sones from the loudness level in phon; inverse of `loudness_level`, same range."""
-    require_finite(phon=phon)
-    result = exp2((phon - LOUDNESS_AT_ONE_SONE) / 10.0)
-    if result < 0.3:
-        raise OutOfRange("loudness", f"{phon:g} phon is below 0.3 sone")
-    return result
-
-
-def self_noise_change(velocity_ratio: float) -> tuple[float, float]:
-    """Least and greatest change in dB of the noise air makes itself when its velocity changes by a ratio.
-
-    50 to 60 log10 of the ratio, 15 to 18 dB per doubling. Source: common practice.
-    """
-    require_positive(velocity_ratio=velocity_ratio)
-    one, other = 50.0 * log10(velocity_ratio), 60.0 * log10(velocity_ratio)
-    return min(one, other), max(one, other)

@@ -24,13 +24,13 @@ class SymmetricPattern:
 
     def __init__(self, size: int, pairs: Sequence[tuple[int, int]]) -> None:
         self.size = size
-        neighbours: list[set[int]] = [set() for _ in range(size)]
+        neighbors: list[set[int]] = [set() for _ in range(size)]
         places: dict[tuple[int, int], int] = {}
         for number, (row, column) in enumerate(pairs):
-            neighbours[row].add(column)
-            neighbours[column].add(row)
+            neighbors[row].add(column)
+            neighbors[column].add(row)
             places[_ordered(row, column)] = number
-        self._steps = _elimination(neighbours, places)
+        self._steps = _elimination(neighbors, places)
         self._places = len(places)
 
     def solve(
@@ -71,24 +71,24 @@ def pattern_of(size: int, pairs: tuple[tuple[int, int], ...]) -> SymmetricPatter
 _Step = tuple[int, list[tuple[int, int]], list[tuple[int, int, int]]]
 
 
-def _elimination(neighbours: list[set[int]], places: dict[tuple[int, int], int]) -> list[_Step]:
-    queue = [(len(around), row) for row, around in enumerate(neighbours)]
+def _elimination(neighbors: list[set[int]], places: dict[tuple[int, int], int]) -> list[_Step]:
+    queue = [(len(around), row) for row, around in enumerate(neighbors)]
     heapify(queue)
-    gone = [False] * len(neighbours)
+    gone = [False] * len(neighbors)
     steps: list[_Step] = []
     while queue:
         degree, row = heappop(queue)
-        if gone[row] or degree != len(neighbours[row]):
+        if gone[row] or degree != len(neighbors[row]):
             continue
         gone[row] = True
-        around = sorted(neighbours[row])
+        around = sorted(neighbors[row])
         updates: list[tuple[int, int, int]] = []
         for index, column in enumerate(around):
             own = places[_ordered(row, column)]
             for later in around[index + 1 :]:
                 target = places.setdefault(_ordered(column, later), len(places))
                 updates.append((own, places[_ordered(row, later)], target))
-            near = neighbours[column]
+            near = neighbors[column]
             near.update(around)
             near.discard(column)
             near.discard(row)

@@ -14,16 +14,6 @@ TRANSFER_COEFFICIENT = 1.07 * (0.3048**3 / 60.0) / 0.0254**2
 coefficient of 0.607 in standard air)."""
 
 
-def transfer_flow(free_area: float, pressure: float) -> float:
-    """Flow in m3/s through a free area in m2 at a pressure difference in Pa: 1.07 A sqrt(dp) in cfm, in2, Pa.
-
-    ValueError for impossible input. Source: published transfer-grille sizing table for 3 Pa (equation read);
-    the orifice equation of ASHRAE Handbook - Fundamentals 2021, chapter 16.
-    """
-    require_not_negative(free_area=free_area, pressure=pressure)
-    return TRANSFER_COEFFICIENT * free_area * sqrt(pressure)
-
-
 def closed_door_pressure(flow: float, free_area: float) -> float:
     """Pressure in Pa of a closed room against the house when `flow` m3/s must leave by a free area in m2.
 
@@ -52,8 +42,3 @@ def undercut_area(door_width: float, undercut: float, carpet: float = 0.0) -> fl
     require_positive(door_width=door_width)
     require_not_negative(undercut=undercut, carpet=carpet)
     return door_width * max(0.0, undercut - carpet)
-
-
-def undercut_flow(door_width: float, undercut: float, pressure: float, carpet: float = 0.0) -> float:
-    """Flow in m3/s under a door at a pressure in Pa. Arguments and errors as `undercut_area`."""
-    return transfer_flow(undercut_area(door_width, undercut, carpet), pressure)

@@ -15,7 +15,6 @@ from checker.record import Record
 
 SQUARE_FOOT = 0.3048**2
 CUBIC_FOOT_PER_MINUTE = 0.3048**3 / 60.0
-LITRE_PER_SECOND = 1e-3
 _CFM_PER_SQUARE_FOOT = CUBIC_FOOT_PER_MINUTE / SQUARE_FOOT
 
 OLDER_EDITIONS = (2003, 2004, 2007, 2010)
@@ -23,10 +22,6 @@ OLDER_EDITIONS = (2003, 2004, 2007, 2010)
 
 LATER_EDITIONS = (2013, 2016, 2019, 2022)
 """Editions of ASHRAE 62.2 with 0.03 cfm per square foot."""
-
-BALANCED_DISTRIBUTED_FACTOR = 0.70
-"""IRC 2021 and 2024 M1505.4.3, exception 1; IMC 403.3.2.1: balanced and ducted to every bedroom and to a
-living space. Not in IRC 2015 or 2018."""
 
 REFERENCE_HEIGHT = 8.2 * 0.3048
 """Height in m at which the height factor of the annual infiltration is 1 (ASHRAE 62.2, 8.2 ft)."""
@@ -58,14 +53,6 @@ def rate_later_editions(floor_area: float, bedrooms: int) -> float:
     `floor_area` m2. ValueError for impossible input. Source: ASHRAE 62.2 2013 to 2022, 4.1.1.
     """
     return _rate(0.03 * _CFM_PER_SQUARE_FOOT, 7.5 * CUBIC_FOOT_PER_MINUTE, floor_area, bedrooms)
-
-
-def rate_later_editions_metric(floor_area: float, bedrooms: int) -> float:
-    """Total rate in m3/s by the metric form, 0.15 L/s m2 and 3.5 L/s for each bedroom and one more.
-
-    `floor_area` m2. ValueError for impossible input. Source: ASHRAE 62.2 2013 to 2022, 4.1.1 (SI).
-    """
-    return _rate(0.15 * LITRE_PER_SECOND, 3.5 * LITRE_PER_SECOND, floor_area, bedrooms)
 
 
 def rate_by_edition(edition: int, floor_area: float, bedrooms: int) -> float:
@@ -133,28 +120,6 @@ def run_time_factor(run_fraction: float, points: Sequence[tuple[float, float]]) 
     return left_factor + (right_factor - left_factor) * (run_fraction - left) / (right - left)
 
 
-def cycled_fan_flow(
-    continuous_rate: float, run_fraction: float, cycle_hours: float, effectiveness: float | None = None
-) -> float:
-    """Flow in m3/s while running that equals a continuous rate: rate / (effectiveness x run fraction).
-
-    Effectiveness is 1 for a cycle of at most 3 h; for a longer one the standard's table, entered with
-    `cycle_turnover`, must be read and passed in, else OutOfRange. ValueError for impossible input.
-    Source: ASHRAE 62.2 2013 and later, 4.5 (equation read second-hand, 3 h from memory).
-    """
-    require_positive(continuous_rate=continuous_rate, run_fraction=run_fraction, cycle_hours=cycle_hours)
-    require_fraction(run_fraction=run_fraction)
-    if effectiveness is None:
-        if cycle_hours > LONGEST_AVERAGED_CYCLE:
-            raise OutOfRange(
-                "cycled ventilation", f"a {cycle_hours:g} h cycle needs the standard's effectiveness table"
-            )
-        effectiveness = 1.0
-    require_positive(effectiveness=effectiveness)
-    require_fraction(effectiveness=effectiveness)
-    return continuous_rate / (effectiveness * run_fraction)
-
-
 def cycle_turnover(continuous_rate: float, cycle_hours: float, floor_area: float) -> float:
     """Turnover, -, with which the effectiveness table for long cycles is entered: 12.8 x cfm x h / ft2.
 
@@ -173,21 +138,6 @@ def annual_infiltration(leakage_flow: float, weather_factor: float, height: floa
     """
     require_positive(leakage_flow=leakage_flow, weather_factor=weather_factor, height=height)
     return 0.052 * leakage_flow * weather_factor * float((height / REFERENCE_HEIGHT) ** 0.4)
-
-
-def annual_infiltration_from_leakage(
-    normalized_leakage: float, weather_factor: float, floor_area: float
-) -> float:
-    """Effective annual infiltration in m3/s: normalized leakage x wsf x floor area (ft2) / 7.3, in cfm.
-
-    `floor_area` m2. ValueError for impossible input. Source: ASHRAE 62.2 2013 and later, 4.1.2 (the metric
-    form divides by 1.44 for L/s).
-    """
-    require_positive(
-        normalized_leakage=normalized_leakage, weather_factor=weather_factor, floor_area=floor_area
-    )
-    cfm = normalized_leakage * weather_factor * (floor_area / SQUARE_FOOT) / 7.3
-    return cfm * CUBIC_FOOT_PER_MINUTE
 
 
 def infiltration_credit(

@@ -70,3 +70,17 @@ def leakage_exponent(case: Case, _node: object) -> float:
     except Missing:
         stated = None
     return LEAKAGE_EXPONENT if stated is None else float(stated)
+
+
+@quantity("length", "above grade as stated, else in all; else stories x ceiling height")
+def stack_height(case: Case, _node: object) -> float:
+    """Height of the conditioned space that buoyancy and wind draw air through: a basement leaks little in the ground."""
+    house = house_of(case)
+    if case.speaks_of(house, "height_above_grade"):
+        return float(case.get(house, "height_above_grade"))
+
+    def by_stories() -> float:
+        stories, height = case.all(house, "stories", "ceiling_height")
+        return float(stories * height)
+
+    return either(lambda: float(case.get(house, "height")), by_stories)

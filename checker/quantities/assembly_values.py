@@ -125,7 +125,7 @@ def framing_share(case: Case, assembly: Assembly, kind: str) -> tuple[float, tup
     stated = case.maybe(assembly, "framing_share")
     if stated is not None:
         return float(stated), ()
-    return (WALL_FRAMING_SHARE if kind == "wall" else JOIST_FRAMING_SHARE), ("usual framing share",)
+    return (WALL_FRAMING_SHARE if kind == "wall" else JOIST_FRAMING_SHARE), (f"usual share of framing in the {assembly.name}",)
 
 
 def loose_fill(case: Case, assembly: Assembly, cavity: float, across: float, memory: bool) -> UValueOf:
@@ -133,5 +133,6 @@ def loose_fill(case: Case, assembly: Assembly, cavity: float, across: float, mem
     if case.maybe(assembly, "raised_heel"):
         return UValueOf(1.0 / (cavity + across), "insulation over the joists, full at the eaves", (), memory)
     counted = worked_out(lambda: counted_fill(cavity))
-    share = f"{counted / cavity:.0%} of the insulation counts, as it thins out at the eaves" if cavity > 0 else ""
+    what = f"of the insulation of the {assembly.name} counts, as it thins out at the eaves"
+    share = f"{counted / cavity:.0%} {what}" if cavity > 0 else ""
     return UValueOf(1.0 / (counted + across), "insulation over the joists", (share,) if share else (), memory)

@@ -61,6 +61,8 @@ def is_inside(case: Case, burner: Burner) -> bool:
     if stated is not None:
         return bool(stated)
     place = case.maybe(burner, "location")
+    if place is None and burner.kind == "range":
+        return True  # where people cook
     room = case.design.rooms.get(str(place))
     inside = within_air_barrier(case, str(place) if room is None else room)
     if inside is None:
@@ -102,12 +104,22 @@ def burners_inside(case: Case, design: object) -> list[Burner]:
 
 @quantity()
 def burners_for_make_up_air(case: Case, design: object) -> list[Burner]:
-    """Burners inside that are neither direct-vent nor mechanically drafted beyond question (no range, no dryer)."""
-    return [
-        burner
-        for burner in burners_inside(case, design)
-        if burner.kind not in ("range", "dryer") and draft(case, burner) in (*ATMOSPHERIC, "unvented")
-    ]
+    """Burners inside that are neither direct-vent nor mechanically drafted beyond question (no range, no dryer).
+
+    One is enough for the question, so that of the others nothing is asked then. Raises Missing where none is known.
+    """
+    found: list[Burner] = []
+    absent: list[str] = []
+    for burner in burners(case, design):
+        try:
+            counts = not is_sealed(burner) and is_inside(case, burner) and burner.kind not in ("range", "dryer")
+            if counts and draft(case, burner) in (*ATMOSPHERIC, "unvented"):
+                found.append(burner)
+        except Missing as gap:
+            absent.extend(gap.paths)
+    if absent and not found:
+        raise Missing(*absent)
+    return found
 
 
 @quantity()
@@ -196,3 +208,16 @@ def most_sensitive(case: Case, design: object) -> Sensitive | None:
         if entry:
             vented.append(Sensitive(burner, burner.path, burner.name, entry, float(case.limit(entry))))
     return min(vented, key=lambda one: (one.limit, one.name), default=None)
+
+
+def most_sensitive_known(case: Case, design: object) -> Sensitive | None:
+    """The most sensitive of the burners of which enough is known; another may bear less, never more than it."""
+    known = []
+    for burner in burners(case, design):
+        try:
+            entry = "" if is_sealed(burner) or not is_inside(case, burner) else depressurization_entry(case, burner)
+        except Missing:
+            continue
+        if entry:
+            known.append(Sensitive(burner, burner.path, burner.name, entry, float(case.limit(entry))))
+    return min(known, key=lambda one: (one.limit, one.name), default=None)

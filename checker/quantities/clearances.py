@@ -21,7 +21,7 @@ from checker.record import Record
 from checker.rule import Num
 
 
-class Neighbour(Record):
+class Neighbor(Record):
     """Something near an opening. `rise` is how far it lies above the opening, `drop` how far below it.
 
     `opening` is None where only the distance of the nearest of a kind is stated; `unsure` holds the path
@@ -45,8 +45,8 @@ class Verdict(Record):
     """
 
     offends: bool
-    near: Neighbour | None
-    others: tuple[Neighbour, ...] = ()
+    near: Neighbor | None
+    others: tuple[Neighbor, ...] = ()
 
     @property
     def apart(self) -> float:
@@ -79,16 +79,16 @@ def level(case: Case, opening: Opening, other: Opening | None, heights: tuple[Sp
     return len(faces) == 1
 
 
-def neighbour(case: Case, opening: Opening, other: Opening, unsure: tuple[str, ...] = ()) -> Neighbour:
+def neighbor(case: Case, opening: Opening, other: Opening, unsure: tuple[str, ...] = ()) -> Neighbor:
     """Another opening as seen from one."""
     rise, drop = height_above(case, other, opening), height_above(case, opening, other)
-    return Neighbour(
+    return Neighbor(
         other.name, other, distance_between(case, opening, other), rise, drop, unsure,
         level(case, opening, other, (rise, drop)),
     )  # fmt: skip
 
 
-def nearest_stated(case: Case, opening: Opening, word: str) -> Neighbour:
+def nearest_stated(case: Case, opening: Opening, word: str) -> Neighbor:
     """The nearest of a kind, of which only the stated distance is known."""
     apart = opening.clear_of[word]
     above = opening.above.get(word)
@@ -96,12 +96,12 @@ def nearest_stated(case: Case, opening: Opening, word: str) -> Neighbour:
     drop = unknown if above is None else Span(above, above)
     rise = unknown if above is None else Span(-above, -above)
     unsaid = level(case, opening, None, (rise, drop))
-    return Neighbour(f"the nearest {word}", None, Span(apart, apart), rise, drop, level=unsaid)
+    return Neighbor(f"the nearest {word}", None, Span(apart, apart), rise, drop, level=unsaid)
 
 
-def neighbours(
+def neighbors(
     case: Case, opening: Opening, kinds: frozenset[str], keep: Callable[[Opening], bool] | None = None
-) -> list[Neighbour]:
+) -> list[Neighbor]:
     """Every opening of these kinds, those whose kind is not known, and the nearest that are only spoken of."""
     found = []
     for other in case.design.openings.values():
@@ -109,9 +109,9 @@ def neighbours(
             continue
         known = kind_or_none(case, other)
         if known is None:
-            found.append(neighbour(case, opening, other, (f"{other.path}.kind",)))
+            found.append(neighbor(case, opening, other, (f"{other.path}.kind",)))
         elif known in kinds and (keep is None or keep(other)):
-            found.append(neighbour(case, opening, other))
+            found.append(neighbor(case, opening, other))
     for word in opening.clear_of:
         if word in kinds and word not in case.design.openings:
             drawn = [each for each in found if each.opening is not None and kind_or_none(case, each.opening) == word]
@@ -120,7 +120,7 @@ def neighbours(
     return found
 
 
-def that_open(case: Case, opening: Opening, around: Sequence[Neighbour]) -> list[Neighbour]:
+def that_open(case: Case, opening: Opening, around: Sequence[Neighbor]) -> list[Neighbor]:
     """Without the windows that are said not to open; those of which that is to be decided are unsure."""
     counted = []
     for each in around:
@@ -129,7 +129,7 @@ def that_open(case: Case, opening: Opening, around: Sequence[Neighbour]) -> list
             counted.append(each)
             continue
         if f"{window.path}.operable" in case.design.tbd:
-            counted.append(neighbour(case, opening, window, (f"{window.path}.operable",)))
+            counted.append(neighbor(case, opening, window, (f"{window.path}.operable",)))
         elif window.operable is not False:
             counted.append(each)
     return counted
@@ -156,7 +156,7 @@ def asked_for(case: Case, opening: Opening, word: str) -> str:
 
 
 def settled(
-    around: Sequence[Neighbour], least: float, rise: float | None = None, drop: float | None = None,
+    around: Sequence[Neighbor], least: float, rise: float | None = None, drop: float | None = None,
     unplaced: Sequence[str] = (),
 ) -> Verdict:  # fmt: skip
     """Whether all keep `least` m away, or lie `rise` m above or `drop` m below instead.
@@ -165,7 +165,7 @@ def settled(
     `unplaced`: paths of things that must be near somewhere but are not drawn. An offender counts before what
     is missing. Raises Missing with all that is needed where nobody offends for certain.
     """
-    offenders: list[Neighbour] = []
+    offenders: list[Neighbor] = []
     absent: list[str] = []
     for each in around:
         heights = [(each.rise, rise), (each.drop, drop)]
@@ -207,7 +207,7 @@ def lower_edge(case: Case, opening: Opening) -> float:
 
 
 def numbers_of(verdict: Verdict, least: float) -> dict[str, Num]:
-    """The neighbour's name, its distance and how much that is short of the least, for messages."""
+    """The neighbor's name, its distance and how much that is short of the least, for messages."""
     if verdict.near is None:
         return {}
     apart = verdict.apart

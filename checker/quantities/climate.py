@@ -20,6 +20,11 @@ def zone_number(case: Case, node: object) -> int:
     return int(zone(case, node)[0])
 
 
+def is_warm_and_humid(case: Case, node: object) -> bool:
+    """Whether the site states one of the humid zones from 0A to 3A."""
+    return case.maybe(site_of(case), "climate_zone") is not None and zone(case, node) in ("0A", "1A", "2A", "3A")
+
+
 def is_marine(case: Case, node: object) -> bool:
     """Whether the site states a marine climate zone; without its moisture letter it counts as not marine."""
     return case.maybe(site_of(case), "climate_zone") is not None and zone(case, node)[1:] == "C"

@@ -5,6 +5,7 @@ from checker.case import CannotJudge, Case, Missing, NotApplicable, quantity
 from checker.design.fields import Temperature
 from checker.physics import moisture
 from checker.physics.infiltration import combined_outdoor_air, design_infiltration
+from checker.quantities.airtightness import stack_height
 from checker.quantities.moist_air import (
     air_density,
     indoor_winter,
@@ -14,7 +15,7 @@ from checker.quantities.moist_air import (
     worked_out,
 )
 from checker.quantities.moisture_balance import humidity_against, outdoor_air, returned
-from checker.quantities.outdoor_air import leakage_area, stack_height
+from checker.quantities.outdoor_air import leakage_area
 from checker.quantities.ventilation import mean_flows
 from checker.quantities.ventilation_standard import site_of
 from checker.record import Record

@@ -163,7 +163,7 @@ def touching(case: Case, node: ColdNode, outdoor: float, factor: float) -> Touch
     return Touching(surface, outdoor, humidity, wet, needed)
 
 
-@quantity("", "room vapour pressure / saturation at the surface, monthly mean", "ISO 13788")
+@quantity("", "room vapor pressure / saturation at the surface, monthly mean", "ISO 13788")
 def air_at_surface(case: Case, node: ColdNode) -> Touching:
     """The air at a surface in the coldest month. Raises Missing for what decides whether mold can grow there."""
     span, found, limit = cold_month(case, case.design), factors(case, node), float(case.limit("mold-surface-humidity"))

@@ -1,6 +1,7 @@
 """Which settings together draw the house down most, or push it up most, interlocks respected."""
 
 from itertools import product
+from math import prod
 
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Fan
@@ -74,8 +75,7 @@ def movings(case: Case, design: object) -> list[Moving]:
         if isinstance(stream.device, Fan) and (is_for_cooling(case, stream.device) or follows(case, stream)):
             continue
         net = stream.exhaust - stream.supply - stated_make_up(case, stream)
-        device = stream.device.path
-        found.append(Moving(stream.label, device, net, stream.continuous, stream.supply > 0, stream))
+        found.append(Moving(stream.label, stream.device.path, net, stream.continuous, stream.supply > 0, stream))
     return found + exhaust_of_rooms(case)
 
 
@@ -155,20 +155,22 @@ def most_drawn(case: Case, design: object) -> Combination:
 @quantity(source="ASHRAE 62.2 counts the two largest exhausts together")
 def two_largest_together(case: Case, design: object) -> Combination:
     """The two largest exhausts on demand, with all that runs all day and what interlocks run with them."""
-    return with_largest(most_drawn(case, design), 2)
+    return with_largest(most_drawn(case, design), 2, movings(case, design))
 
 
 @quantity()
 def largest_alone(case: Case, design: object) -> Combination:
     """The largest exhaust on demand, with all that runs all day and what interlocks run with it."""
-    return with_largest(most_drawn(case, design), 1)
+    return with_largest(most_drawn(case, design), 1, movings(case, design))
 
 
-def with_largest(together: Combination, count: int) -> Combination:
-    """Of settings that run together the largest on demand, beside what runs all day or brings air in."""
+def with_largest(together: Combination, count: int, every: list[Moving]) -> Combination:
+    """Of settings that run together the largest on demand, beside what brings air in and what else runs all day."""
     on_demand = [one for one in together.running if not one.continuous and one.net > 0.0]
     largest = sorted(on_demand, key=lambda one: (-one.net, one.label))[:count]
-    return Combination(tuple(one for one in together.running if one.continuous or one.net <= 0.0 or one in largest))
+    kept = [one for one in together.running if one.continuous or one.net <= 0.0 or one in largest]
+    slower = {one.device: one for one in every if one.continuous and one.device not in {other.device for other in kept}}
+    return Combination((*kept, *slower.values()))
 
 
 @quantity()
@@ -233,9 +235,7 @@ def tied_devices(by_device: dict[str, list[Moving]]) -> list[str]:
 def best_of_tied(by_device: dict[str, list[Moving]], sign: float, supply_stops: bool) -> list[Moving]:
     """The best choice among devices that interlocks join, by trying all."""
     options = [choices(own, supply_stops) for own in by_device.values()]
-    count = 1
-    for option in options:
-        count *= len(option)
+    count = prod(len(option) for option in options)
     if count > MOST_COMBINATIONS:
         raise CannotJudge(f"{count} combinations of interlocked settings are more than can be worked through")
     flows = {device: [one.stream for one in own if one.stream is not None] for device, own in by_device.items()}

@@ -8,14 +8,15 @@ from checker.design.rooms import Room
 from checker.physics.cooling_load import internal_latent, internal_sensible
 from checker.quantities import cooling_terms, heating_terms
 from checker.quantities.airtightness import house_of
-from checker.quantities.cooling_terms import cooling_term, latent_terms, method_applies
+from checker.quantities.cooling_terms import cooling_term, latent_term, method_applies
 from checker.quantities.duct_burden import room_burden
 from checker.quantities.envelope_parts import Part, is_enclosed, parts
 from checker.quantities.equipment import heated_rooms
+from checker.quantities.fresh_split import volume_shares
 from checker.quantities.heating_terms import heating_term
-from checker.quantities.load_records import Factor, Load, Loads, Term
+from checker.quantities.load_records import DUCTS, Factor, Load, Loads, Term
 from checker.quantities.moist_air import people
-from checker.quantities.outdoor_air import cooling_air, heating_air, room_airs, volume_shares
+from checker.quantities.outdoor_air import cooling_air, heating_air, room_airs
 from checker.quantities.room_uses import room_use, rooms_used_as
 
 CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 17"
@@ -38,7 +39,7 @@ def with_ducts(name: str, terms: list[Term], share: float, way: str) -> Load:
     watts = sum(term.watts for term in terms)
     if share > 0:
         factors = (Factor(share, "", "loss factor"), Factor(watts, "heat_rate"))
-        terms = [*terms, Term(f"ducts outside ({way})", share * watts, factors, (), f"{CHAPTER}, Table 6", group="ducts")]
+        terms = [*terms, Term(f"ducts outside ({way})", share * watts, factors, (), f"{CHAPTER}, Table 6", group=DUCTS)]
     return Load(name, tuple(terms))
 
 
@@ -133,9 +134,24 @@ def computed_cooling(case: Case, design: object) -> Loads:
 
 def house_load(terms: list[Term], rooms: tuple[Load, ...]) -> Load:
     """The load of the house, with what ducts add in its rooms."""
-    ducts = sum(term.watts for room in rooms for term in room.terms if term.group == "ducts")
-    more = [Term("ducts outside", ducts, (), (), f"{CHAPTER}, Table 6", group="ducts")] if ducts else []
+    ducts = sum(term.watts for room in rooms for term in room.terms if term.group == DUCTS)
+    more = [Term("ducts outside", ducts, (), (), f"{CHAPTER}, Table 6", group=DUCTS)] if ducts else []
     return Load("the house", (*terms, *more))
+
+
+@quantity("", "outdoor air x moisture + people and appliances", CHAPTER)
+def computed_room_latent(case: Case, room: Room) -> Load:
+    """Latent cooling load of a room: its outdoor air, and its share of what people give off. Raises Missing, CannotJudge."""
+    is_enclosed(case, case.design)
+    method_applies(case, case.design)
+    air = cooling_air(case, case.design)
+    terms = [latent_term(case, *room_airs(case, air, room))]
+    share = gain_shares(case, case.design).get(room.name, 0.0)
+    if share > 0:
+        moisture = house_moisture(case)
+        factors = (Factor(share, "", "share"), Factor(moisture, "heat_rate"))
+        terms.append(Term(GAINS, share * moisture, factors, (), CHAPTER, group=GAINS))
+    return Load(room.name, tuple(terms))
 
 
 @quantity("", "outdoor air x moisture + people and appliances", CHAPTER)
@@ -143,7 +159,13 @@ def computed_latent(case: Case, design: object) -> Load:
     """Latent cooling load of the house, worked out from the envelope. Raises Missing, CannotJudge."""
     is_enclosed(case, design)
     method_applies(case, design)
-    terms = latent_terms(case, cooling_air(case, design))
+    air = cooling_air(case, design)
+    term = latent_term(case, air.unrecovered, [(each, each.flow) for each in air.recovered])
     area, heads = float(case.get(house_of(case), "floor_area")), people(case, design)
     what = f"{GAINS} (20 W + 0.22 W/m2 x {area:.1f} m2 + 12 W x {heads})"
-    return Load("the house", (*terms, Term(what, internal_latent(area, heads), (), (), CHAPTER, group=GAINS)))
+    return Load("the house", (term, Term(what, house_moisture(case), (), (), CHAPTER, group=GAINS)))
+
+
+def house_moisture(case: Case) -> float:
+    """Latent heat of people and appliances, W."""
+    return internal_latent(float(case.get(house_of(case), "floor_area")), people(case, case.design))

@@ -5,12 +5,13 @@ from collections.abc import Callable
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.combustion import Burner
 from checker.design.condensate import CondensateDrain
-from checker.design.equipment import Equipment
+from checker.design.equipment import Capacity, Equipment
 from checker.design.fans import Fan
 from checker.design.fields import Length
 from checker.design.hoods import Dryer
 from checker.physics.condensate import flow_of_coil, flow_of_condensing_appliance, trap_drop, trap_seal
 from checker.quantities.condensing import Source, cooling_units, is_coil, is_condensing
+from checker.quantities.cooling_capacity import sensible_told
 from checker.quantities.latent_balance import total_of
 from checker.quantities.room_uses import room_use
 from checker.record import Record
@@ -151,6 +152,12 @@ def catches_by(*wanted: str) -> Callable[[Case, CondensateDrain], bool]:
     return caught
 
 
+def nominal_of(case: Case, capacity: Capacity) -> float | None:
+    """Cooling capacity by which drains are sized: as rated, which is more than on a hot day; else what is told of design."""
+    rated = case.maybe(capacity, "rated")
+    return total_of(case, capacity) if rated is None else float(rated)
+
+
 @quantity("heat_rate", "rated or design cooling capacities, summed")
 def cooling_drained(case: Case, drain: CondensateDrain) -> float:
     """Cooling capacity of all that a drain drains."""
@@ -159,7 +166,7 @@ def cooling_drained(case: Case, drain: CondensateDrain) -> float:
     for source in sources(case, drain):
         if not isinstance(source, Equipment):
             continue
-        capacity = None if source.cooling is None else total_of(case, source.cooling)
+        capacity = None if source.cooling is None else nominal_of(case, source.cooling)
         if capacity is None:
             absent.append(path_of(source, "cooling"))
         total += capacity or 0.0
@@ -176,10 +183,10 @@ def flow_of(case: Case, source: Source) -> float:
         raise CannotJudge(f"the condensate of {source.name} depends on the weather and its core")
     if source.cooling is None:
         raise Missing(path_of(source, "cooling"))
-    total, sensible = total_of(case, source.cooling), case.get(source.cooling, "sensible")
-    if total is None:
-        raise Missing(path_of(source.cooling, "rated"))
-    return flow_of_coil(total - float(sensible))
+    total, sensible = total_of(case, source.cooling), sensible_told(case, source.cooling)
+    if total is None or sensible is None:
+        raise Missing(path_of(source.cooling, "rated" if total is None else "sensible"))
+    return flow_of_coil(total - sensible)
 
 
 @quantity("water_flow", "latent capacity / heat of condensation")

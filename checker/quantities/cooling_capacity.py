@@ -49,3 +49,11 @@ def table_cooling(case: Case, capacity: Capacity) -> TableCooling:
         points.append(CoolingPoint(float(outdoor), float(total), sensible, wet))
     found = cooling_at(points, summer_outdoor(case, capacity), entering_wet_bulb(case, capacity))
     return TableCooling(found.total, found.sensible)
+
+
+def sensible_told(case: Case, capacity: Capacity) -> float | None:
+    """Sensible cooling capacity in W as stated, else by the maker's table; None where neither tells."""
+    stated = case.maybe(capacity, "sensible")
+    if stated is None and has_cooling_table(case, capacity):
+        return table_cooling(case, capacity).sensible
+    return None if stated is None else float(stated)

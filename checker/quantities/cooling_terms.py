@@ -29,6 +29,7 @@ from checker.quantities.assembly_values import UValueOf, assembly_of, envelope_o
 from checker.quantities.default_glass import assumption, door_u
 from checker.quantities.envelope_parts import (
     Part,
+    as_warm,
     defaulted,
     glass_by_facade,
     is_inside,
@@ -40,7 +41,7 @@ from checker.quantities.envelope_parts import (
 )
 from checker.quantities.load_records import Factor, Term
 from checker.quantities.moist_air import indoor_summer, outdoor_summer, pressure
-from checker.quantities.outdoor_air import OutdoorAir, Recovered
+from checker.quantities.outdoor_air import OutdoorAir, Recovered, assumed_splits
 from checker.quantities.sun_on_windows import in_shadow, inside_shade, peak_factor
 from checker.quantities.ventilation_standard import site_of
 
@@ -96,7 +97,7 @@ def method_applies(case: Case, design: Any) -> bool:
 def cooling_term(case: Case, part: Part) -> Term:
     """What a part of the envelope brings in at summer design, sensible."""
     if isinstance(part, Surface):
-        return surface_gain(case, part)
+        return surface_gain(case, part, partial(net_area, case, part))
     if isinstance(part, Fenestration):
         return sun_and_heat(case, part)
     if isinstance(part, OutsideDoor):
@@ -107,11 +108,12 @@ def cooling_term(case: Case, part: Part) -> Term:
         term = sheltered(case, what, str(faces), u, area, "doors")
         return term or opaque(case, what, "shaded wall" if shaded else "sunlit wall", u.value, area, u.assumed, group="doors")
     if isinstance(part, BelowGradeWall) or case.maybe(part, "depth"):
-        return Term(f"in the ground {part.name}", 0.0, (), ("no gain from the ground",), CHAPTER, group="ground")
+        assumed: tuple[str, ...] = ("no gain from walls and floors in the ground",)
+        return Term(f"in the ground {part.name}", 0.0, (), assumed, CHAPTER, group="ground")
     assert isinstance(part, Slab)
     area, covering = float(case.get(part, "area")), case.maybe(part, "covering")
     flux = covered_slab_gain(float(covering)) if covering is not None else 0.0
-    assumed = () if covering is not None else ("no credit without a stated covering",)
+    assumed = () if covering is not None else ("slab without a stated covering: no credit for its coolness",)
     factors = (Factor(area, "area"), Factor(flux, "flux"))
     return Term(f"slab {part.name}", area * flux, factors, assumed, CHAPTER, group="ground")
 
@@ -125,10 +127,10 @@ def opaque(case: Case, what: str, kind: str, u: float, area: float, assumed: tup
                 assumed, CHAPTER, memory, group)  # fmt: skip
 
 
-def surface_gain(case: Case, part: Surface) -> Term:
-    """Gain through a wall, ceiling, roof or floor."""
+def surface_gain(case: Case, part: Surface, net: Callable[[], float]) -> Term:
+    """Gain through a wall, ceiling, roof or floor of a net area."""
     routes: list[Callable[[], Any]] = [
-        partial(surface_u, case, part), partial(net_area, case, part), partial(case.get, part, "faces"),
+        partial(surface_u, case, part), net, partial(case.get, part, "faces"),
         partial(surface_kind, case, part),
     ]  # fmt: skip
     u, area, faces, kind = gather(routes)
@@ -143,7 +145,7 @@ def sheltered(case: Case, what: str, faces: str, u: UValueOf, area: float, group
     """Gain from a heated space or one of known temperature; None for what the factors cover. Raises Missing: sunroom."""
     require_there(case, what, faces)
     if faces == "heated space" or is_inside(case, faces):
-        return Term(what, 0.0, (), ("as warm as the rooms",), CHAPTER, group=group)
+        return Term(what, 0.0, (), (as_warm(faces),), CHAPTER, group=group)
     buffer = envelope_of(case).buffers.get(faces)
     stated = None if buffer is None else case.maybe(buffer, "summer_temperature")
     if stated is not None:
@@ -151,7 +153,7 @@ def sheltered(case: Case, what: str, faces: str, u: UValueOf, area: float, group
         factors = (Factor(area, "area"), Factor(u.value, "u_value"), Factor(difference, "temperature_difference"))
         return Term(what, u.value * area * difference, factors, u.assumed, CHAPTER, u.from_memory, group)
     if faces == "basement":
-        return Term(what, 0.0, (), ("the basement is no warmer than the rooms",), CHAPTER, group=group)
+        return Term(what, 0.0, (), ("basement no warmer than the rooms",), CHAPTER, group=group)
     if faces == "sunroom":  # hotter than outdoors by its glass, which nothing here works out
         raise Missing("envelope.buffers.sunroom.summer_temperature")
     return None
@@ -162,9 +164,9 @@ def exposure(case: Case, part: Surface, faces: str, kind: str) -> tuple[str, flo
     if faces == "attic" or kind in ("roof", "ceiling") or faces == "sky":
         if faces == "attic" and case.get(house_of(case), "attic") == "unvented":
             raise CannotJudge(f"{part.name} faces an unvented attic, which the load factors do not cover")
-        colour = part.roof or case.maybe(envelope_of(case), "roof")
-        assumed = () if colour else (f"{WORST_ROOF} where no roof is stated",)
-        return "below attic" if faces == "attic" else "roof", ROOF_ABSORPTANCE[str(colour or WORST_ROOF)], assumed
+        color = part.roof or case.maybe(envelope_of(case), "roof")
+        assumed = () if color else (f"roof of {WORST_ROOF} where none is stated",)
+        return "below attic" if faces == "attic" else "roof", ROOF_ABSORPTANCE[str(color or WORST_ROOF)], assumed
     if kind == "floor":
         return "floor over crawl space" if faces == "crawl space" else "floor over outdoors", 0.92, ()
     shaded = bool(case.maybe(part, "shaded")) or faces not in OUTDOORS
@@ -202,22 +204,24 @@ def sun_and_heat(case: Case, part: Fenestration) -> Term:
 def air_terms(case: Case, air: OutdoorAir, plain: float, recovered: list[tuple[Recovered, float]]) -> list[Term]:
     """Sensible gain of a share of the outdoor air: `plain` without recovery, the rest past recovery units, m3/s."""
     heat, difference = sensible_heat_factor(pressure(case, case.design)), summer_difference(case)
-    flows = [("outdoor air by leakage and fans", plain, 0.0)] if air.unrecovered > 0 else []
-    flows += [(f"outdoor air through {unit.fan.name}", flow, unit.sensible) for unit, flow in recovered if flow > 0]
+    split = assumed_splits(case, [each.device for each in air.supplied])
+    flows = [("outdoor air by leakage and fans", plain, 0.0, split)] if air.unrecovered > 0 else []
+    flows += [(f"outdoor air through {unit.fan.name}", flow, unit.sensible, assumed_splits(case, [unit.fan]))
+              for unit, flow in recovered if flow > 0]  # fmt: skip
     return [
         Term(what, heat * flow * (1.0 - back) * difference,
              (Factor(flow, "airflow"), *([Factor(1.0 - back, "", "1 - recovery")] if back else []),
-              Factor(difference, "temperature_difference"), Factor(heat, "air")), (), CHAPTER, group="outdoor air")
-        for what, flow, back in flows
+              Factor(difference, "temperature_difference"), Factor(heat, "air")), assumed, CHAPTER, group="outdoor air")
+        for what, flow, back, assumed in flows
     ]  # fmt: skip
 
 
-def latent_terms(case: Case, air: OutdoorAir) -> list[Term]:
-    """Latent gain of the outdoor air of the house; none where it is drier than the rooms."""
+def latent_term(case: Case, plain: float, recovered: list[tuple[Recovered, float]]) -> Term:
+    """Latent gain of a share of the outdoor air, m3/s as in `air_terms`; none where it is drier than the rooms."""
     heat = latent_heat_factor(pressure(case, case.design))
     moisture = outdoor_summer(case, case.design).humidity_ratio - indoor_summer(case, case.design).humidity_ratio
-    flow = air.unrecovered + sum(each.flow * (1.0 - each.latent) for each in air.recovered)
-    assumed = () if moisture > 0 else ("outdoor air is no damper than the rooms",)
+    flow = plain + sum(each * (1.0 - unit.latent) for unit, each in recovered)
+    assumed = () if moisture > 0 else ("outdoor air no damper than the rooms",)
     watts = max(0.0, heat * flow * moisture)
     factors = (Factor(flow, "airflow"), Factor(moisture, "humidity_ratio"), Factor(heat, "moist air"))
-    return [Term("moisture of the outdoor air", watts, factors, assumed, CHAPTER, group="outdoor air")]
+    return Term("moisture of the outdoor air", watts, factors, assumed, CHAPTER, group="outdoor air")

@@ -74,7 +74,7 @@ def takes_at(
 ) -> dict[str, float]:
     """Pressure in Pa that is left for a damper at every terminal that gets this share of its design."""
     answer = solve(network, worst, {key: share * flow for key, flow in wanted.items()})
-    sign = -1.0 if network.centre.outgoing else 1.0
+    sign = -1.0 if network.center.outgoing else 1.0
     return {
         each.key: sign * answer.pressures[free_joint(each)] - sum(answer.losses[each.key].values())
         for each in network.terminals
@@ -88,8 +88,8 @@ def free_joint(terminal: Passage) -> str:
 
 def way_to(network: DuctNetwork, terminal: Passage) -> list[Passage]:
     """The passages from the mover to a terminal, by the smallest number of joints."""
-    centre = network.centre
-    first = centre.start if centre.outgoing else centre.end
+    center = network.center
+    first = center.start if center.outgoing else center.end
     ways: dict[str, list[Passage]] = {first: []}
     waiting = [first]
     while waiting:
@@ -104,8 +104,8 @@ def way_to(network: DuctNetwork, terminal: Passage) -> list[Passage]:
 
 def outward(network: DuctNetwork) -> list[Passage]:
     """The passages in the order in which a walk from the mover meets them, what it blows through first."""
-    found = {network.centre.key: network.centre}
-    for first in (network.centre.end, network.centre.start):
+    found = {network.center.key: network.center}
+    for first in (network.center.end, network.center.start):
         waiting, seen = [first], {first, *HELD}
         while waiting:
             joint = waiting.pop(0)

@@ -92,4 +92,5 @@ def lacking(part: Glazing | OutsideDoor) -> tuple[str, ...]:
 def assumption(part: Glazing | OutsideDoor, *fields: str) -> tuple[str, ...]:
     """The same as words for the line of a load."""
     absent = [FIELDS[field] for field in lacking(part) if field in fields]
-    return (f"{' and '.join(absent)}: {TABLES}",) if absent else ()
+    what = f"door {part.name}" if isinstance(part, OutsideDoor) else f"windows of the kind {part.name}"
+    return (f"{' and '.join(absent)} of {what} by {TABLES}",) if absent else ()

@@ -7,7 +7,7 @@ from checker.design.ducts import DuctSystem, Outlet
 from checker.design.equipment import Equipment
 from checker.design.fields import Length, Temperature
 from checker.physics.condensation import SURFACE_RESISTANCE, surface_temperature
-from checker.physics.registers import AREA_SHARES, THROW_CONSTANTS, throw
+from checker.physics.registers import AREA_SHARES, THROW_CONSTANTS, scaled_throw, throw
 from checker.quantities.cold_ducts import cools
 from checker.quantities.distribution import INTO_ROOM
 from checker.quantities.duct_exit_temperature import (
@@ -26,6 +26,7 @@ from checker.quantities.room_uses import room_use
 from checker.record import Record
 
 WITH_PEOPLE = frozenset({"bedroom", "living", "dining", "kitchen", "office", "bathroom"})
+THROW_CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 20"
 TERMINAL = 0.381
 """m/s (75 fpm), the terminal velocity that throws are listed at."""
 
@@ -141,7 +142,7 @@ def thrown_outlets(case: Case) -> list[Outlet]:
     ]  # fmt: skip
 
 
-@quantity("", "K x airflow / (terminal velocity x root of the effective area)", "ASHRAE Handbook - Fundamentals 2021, chapter 20")
+@quantity("", "K x airflow / (terminal velocity x root of the effective area)", THROW_CHAPTER)
 def generic_throw(case: Case, outlet: Outlet) -> Thrown:
     """Throw to 75 fpm of a usual wall register of this size, without a maker's figures."""
     if case.maybe(outlet, "size") is not None and face_velocity(case, outlet) > float(case.limit("supply-face-velocity")):
@@ -151,3 +152,18 @@ def generic_throw(case: Case, outlet: Outlet) -> Thrown:
     flow = outlet_flow(case, outlet)
     kinds = (THROW_CONSTANTS["sidewall grille, wide"], THROW_CONSTANTS["sidewall grille, straight"])
     return Thrown(*(worked_out(lambda k=k: throw(flow, area, k, TERMINAL)) for k in kinds))  # type: ignore[misc]
+
+
+@quantity("length", "listed throw x airflow / listed airflow x listed terminal velocity / 75 fpm", THROW_CHAPTER)
+def throw_at_design(case: Case, outlet: Outlet) -> float:
+    """Stated throw, carried over to the design airflow and to 75 fpm where it is listed at others."""
+    listed = float(case.get(outlet, "throw"))
+    at, terminal = case.maybe(outlet, "throw_at"), case.maybe(outlet, "throw_velocity")
+    if listed <= 0.0 or (at is None and terminal is None):
+        return listed
+    flow = outlet_flow(case, outlet)
+    if at is None and flow <= 0.0:
+        raise CannotJudge(f"outlet {outlet.name} has no airflow")
+    return worked_out(
+        lambda: scaled_throw(listed, flow if at is None else float(at), float(terminal or TERMINAL), flow, TERMINAL)
+    )

@@ -84,6 +84,8 @@ def direct(case: Case, fan: Fan) -> list[Delivery]:
     at = path_of(fan, "to") if fan.to else path_of(fan, "room")
     found = [Delivery(name, fan, at, None) for name in dict.fromkeys(named)]
     for system in case.design.ducts.values():
+        if system.name in fan.from_ and system.name not in fan.to:
+            continue  # the side that draws
         mover = mover_or_none(case, system)
         if mover is fan or (mover is None and system.name in fan.to):
             found += of_system(case, system, fan)
@@ -110,7 +112,7 @@ def of_system(case: Case, system: DuctSystem, device: Device) -> list[Delivery]:
     for run in system.runs.values():
         ends = [run.to] if run.to in case.design.rooms and run.to not in system.outlets else []
         ends += [name for name in run.serves if name in case.design.rooms]
-        found += [Delivery(name, device, run.path, None) for name in ends]
+        found += [Delivery(name, device, run.path, None) for name in ends if not drawn_from(case, name, device)]
     return found
 
 
@@ -118,8 +120,14 @@ def leads_in(case: Case, outlet: Outlet, device: Device) -> bool:
     """Whether air comes into the room at an outlet; without a kind, a recovery unit exhausts wet rooms."""
     if outlet.kind is not None:
         return outlet.kind in INTO_ROOM
-    wet = outlet.room is not None and room_use(case, case.design.rooms[outlet.room]) in WET_USES
-    return not (wet and isinstance(device, Fan) and device.role == "recovery")
+    return outlet.room is None or not drawn_from(case, str(outlet.room), device)
+
+
+def drawn_from(case: Case, name: str, device: Device) -> bool:
+    """Whether a room is one that a recovery unit draws from: said to be, else a wet room that it is not said to lead to."""
+    if not isinstance(device, Fan) or device.role != "recovery" or name in device.to:
+        return False
+    return name in device.from_ or room_use(case, case.design.rooms[name]) in WET_USES
 
 
 @quantity()

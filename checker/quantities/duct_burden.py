@@ -12,6 +12,7 @@ from checker.quantities.duct_exposure import exposed, house_air_systems
 from checker.quantities.duct_scope import mover_or_none
 from checker.quantities.duct_surface import insulation
 from checker.quantities.equipment import BURNING_KINDS
+from checker.quantities.leakage_class import known_leakage
 from checker.record import Record
 from checker.units import show
 
@@ -75,8 +76,11 @@ def worst(places: tuple[str, ...]) -> str:
 
 
 def leaking_share(case: Case, system: DuctSystem, mover: object) -> float:
-    """Share of the airflow that leaks on each side: half of the stated total at 25 Pa; the usual one where unknown."""
-    total = None if system.leakage is None else case.maybe(system.leakage, "total")
+    """Share of the airflow that leaks on each side: half of the total at 25 Pa, stated or by class; the usual one where unknown."""
+    try:
+        total = known_leakage(case, system)
+    except (Missing, CannotJudge):
+        total = None
     flow = case.maybe(mover, "airflow") if isinstance(mover, Equipment) else None
     flow = flow or case.maybe(system, "airflow")
     if total is None or not flow:

@@ -6,7 +6,7 @@ so that the warmest cooled air is a lower bound there.
 """
 
 
-from checker.case import CannotJudge, Case, Missing, gather, path_of, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.airway import Run
 from checker.design.ducts import DuctSystem, Outlet
 from checker.design.equipment import Equipment
@@ -52,6 +52,8 @@ def heated_air_at_unit(case: Case, system: DuctSystem) -> float:
         output = heat_at_design(case, mover)
     if output is None:
         raise Missing(path_of(system, "greatest_supply_temperature"))
+    if output <= 0.0:
+        raise NotApplicable(f"{system.name} gives no heat on the winter design day")  # it stops; other rules say so
     carried = system_flow(case, system) * air_density(case, system) * SPECIFIC_HEAT_DRY_AIR
     if carried <= 0.0:
         raise CannotJudge(f"no air flows through {system.name}")

@@ -72,8 +72,15 @@ def zone_by_house(case: Case, place: str) -> Zone:
     if kind == "vented":
         return "attic" if place == "attic" else "outside"
     if kind == "unvented":
-        raise CannotJudge("an unvented attic may lie inside or outside the insulation; write which by `house.attic`")
+        if said_to_be_inside(case):
+            return "inside"
+        raise CannotJudge("an unvented attic may lie outside the insulation; write `conditioned` if the roof is insulated")
     raise CannotJudge(f"the duct runs in the {place}, and the house says that it has none")
+
+
+def said_to_be_inside(case: Case) -> bool:
+    """Whether a duct system says that all of it is inside; IRC R806.5 lets unvented attics be inside only."""
+    return any(case.maybe(system, "all_inside") for system in case.design.ducts.values())
 
 
 @quantity()
@@ -97,14 +104,6 @@ def side(case: Case, run: Run) -> Side:
     if absent:
         raise Missing(*absent)
     raise CannotJudge(f"{run.name} is not joined to what moves its air")
-
-
-def is_side(case: Case, run: Run, wanted: Side) -> bool:
-    """Whether a run is known to be on a side."""
-    try:
-        return side(case, run) == wanted
-    except (Missing, CannotJudge):
-        return False
 
 
 def leads_outdoors(case: Case, run: Run) -> bool:

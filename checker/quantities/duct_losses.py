@@ -11,9 +11,7 @@ from typing import Any
 
 from checker.case import CannotJudge, Case, path_of, quantity
 from checker.design.airway import Airway, Run
-from checker.design.filters import Filter
 from checker.design.openings import Opening
-from checker.physics.devices import EXPONENTS, HIGHEST_EXPONENT, LOWEST_EXPONENT
 from checker.physics.fittings import opening_coefficient
 from checker.physics.flexible import (
     CARELESS_COMPRESSION,
@@ -25,8 +23,8 @@ from checker.physics.flexible import (
     flexible_friction_bounds,
     with_sag,
 )
-from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_metre
-from checker.physics.losses import Device, Duct, Part, Resistance
+from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_meter
+from checker.physics.losses import Duct, Part, Resistance
 from checker.physics.validity import OutOfRange
 from checker.quantities.duct_flow import duct_label
 from checker.quantities.piece_shapes import elbow_kind, shaped, uncounted_pieces
@@ -34,8 +32,8 @@ from checker.record import Record
 from checker.sizes import Size, equivalent_diameter
 
 DISCHARGE = 0.61
-_METALS = ("galvanised steel", "galvanised steel, many joints")
-_SMOOTH = ("drawn aluminium", "galvanised steel")
+_METALS = ("galvanized steel", "galvanized steel, many joints")
+_SMOOTH = ("drawn aluminum", "galvanized steel")
 ROUGHNESS_BOUNDS: dict[str, tuple[str, str]] = {
     "galvanized steel": _METALS, "unknown metal": _METALS, "stainless steel": _SMOOTH, "copper": _SMOOTH,
     "aluminum": _SMOOTH, "rigid plastic": _SMOOTH, "pvc": _SMOOTH,
@@ -89,7 +87,7 @@ def friction_item(case: Case, duct: Airway, diameter: float, length: float) -> I
         if material == "flexible":
             (low, times_low), (high, times_high), ask = flexible_bounds(case, duct, diameter)
         elif material is None:
-            low, times_low = ROUGHNESS_BY_MATERIAL["drawn aluminium"].value, 1.0
+            low, times_low = ROUGHNESS_BY_MATERIAL["drawn aluminum"].value, 1.0
             high, times_high = flexible_worst(diameter)
             ask = path_of(duct, "material")
         elif material in ROUGHNESS_BOUNDS:
@@ -108,7 +106,7 @@ def friction_item(case: Case, duct: Airway, diameter: float, length: float) -> I
 def flexible_worst(diameter: float) -> tuple[float, float]:
     """Roughness and multiplier of flexible duct that is installed without care."""
     bounds = flexible_friction_bounds(0.05, diameter)
-    return STRETCHED_ROUGHNESS, bounds.upper / friction_per_metre(0.05, diameter, STRETCHED_ROUGHNESS)
+    return STRETCHED_ROUGHNESS, bounds.upper / friction_per_meter(0.05, diameter, STRETCHED_ROUGHNESS)
 
 
 def flexible_bounds(
@@ -178,43 +176,6 @@ def piece_bounds(table: dict[str, Any], duct: Airway, piece: str, size: Size) ->
         return low * least, high * most
     low, high = table[piece]
     return float(low), float(high)
-
-
-def filter_item(case: Case, filter_: Filter, design_flow: float, loaded: bool) -> Item:
-    """A filter, clean or loaded; without a stated final drop it ends between its clean drop and twice that."""
-    label = f"filter {filter_.name}"
-    clean = case.maybe(filter_, "drop_clean")
-    final = case.maybe(filter_, "drop_final")
-    known = final if loaded and final is not None else clean
-    if known is None:
-        return Item(label, (), None, path_of(filter_, "drop_final" if loaded else "drop_clean"))
-    times = 2.0 if loaded and final is None else 1.0
-    ask = path_of(filter_, "drop_final") if times > 1.0 else ""
-    if known == 0.0 or design_flow <= 0.0:
-        return Item(label, (), ())
-    at = case.maybe(filter_, "at")
-    exponent = case.maybe(filter_, "exponent")
-    if at is None:
-        steepness = min(max(exponent or EXPONENTS["filter"], 1.0), 2.0)
-        one = Device(known, design_flow, steepness)
-        return Item(label, (one,), (one,) if times == 1.0 else (Device(known * times, design_flow, steepness),), ask)
-    return filter_at(case, filter_, Item(label, (), (), ask), known, times, design_flow)
-
-
-def filter_at(case: Case, filter_: Filter, frame: Item, known: float, times: float, design_flow: float) -> Item:
-    """A filter whose drop is stated at another airflow, carried over by its exponent or by its bounds."""
-    at = float(case.get(filter_, "at"))
-    if at <= 0.0:
-        raise CannotJudge(f"filter {filter_.name} states its pressure drop at no airflow")
-    exponent = case.maybe(filter_, "exponent")
-    count = case.maybe(filter_, "count") or 1.0
-    flow = case.maybe(filter_, "airflow") or design_flow
-    exponents = [min(max(exponent, 1.0), 2.0)] if exponent else [LOWEST_EXPONENT, HIGHEST_EXPONENT]
-    drops = [known * (flow / (at * side)) ** each for each in exponents for side in dict.fromkeys((1.0, count))]
-    low, high = min(drops), max(drops) * times
-    ask = frame.ask or (path_of(filter_, "exponent") if high > low else "")
-    steep = EXPONENTS["filter"]
-    return frame._replace(low=(Device(low, design_flow, steep),), high=(Device(high, design_flow, steep),), ask=ask)
 
 
 def opening_item(case: Case, opening: Opening, size: Size | None) -> Item:

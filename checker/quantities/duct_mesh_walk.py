@@ -8,15 +8,15 @@ from checker.design.ducts import DuctSystem
 from checker.quantities.duct_mesh import HELD, Passage, mesh
 
 
-def part_around(passages: list[Passage], centre: Passage) -> list[Passage]:
+def part_around(passages: list[Passage], center: Passage) -> list[Passage]:
     """The passages that share their air with one of them: joined to it by joints whose pressure is not held."""
     around: dict[str, list[Passage]] = {}
     for passage in passages:
         for joint in (passage.start, passage.end):
             if joint not in HELD:
                 around.setdefault(joint, []).append(passage)
-    found = {centre.key: centre}
-    waiting = [centre]
+    found = {center.key: center}
+    waiting = [center]
     while waiting:
         passage = waiting.pop()
         for joint in (passage.start, passage.end):

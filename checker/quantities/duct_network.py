@@ -19,6 +19,7 @@ from checker.quantities.duct_mesh import HELD, OUTDOORS, ROOMS, Passage, mesh
 from checker.quantities.duct_mesh_walk import check_joined, part_around
 from checker.quantities.duct_parts import NEGLIGIBLE, items_of, parts_at
 from checker.quantities.duct_scope import systems_of
+from checker.quantities.leakage_class import known_leakage
 from checker.quantities.mover_models import MoverModel, mover_model
 from checker.record import Record
 
@@ -32,14 +33,14 @@ class DuctNetwork(Record):
     passages: tuple[Passage, ...]
     items: dict[str, list[Item]]
     models: dict[str, MoverModel]
-    centre: Passage
+    center: Passage
     density_ratio: float
     leakage: float
 
     @property
     def model(self) -> MoverModel:
         """The model of the mover whose circuit it is."""
-        return self.models[self.centre.key]
+        return self.models[self.center.key]
 
     def worksheet_lines(self, _system: str) -> list[str]:
         """What it is made of."""
@@ -51,7 +52,7 @@ class DuctNetwork(Record):
     @property
     def terminals(self) -> list[Passage]:
         """Passages by which the circuit meets the rooms."""
-        return terminals_of(self.centre, self.passages)
+        return terminals_of(self.center, self.passages)
 
 
 class Answer(Record):
@@ -65,9 +66,9 @@ class Answer(Record):
     extrapolated: tuple[str, ...]
 
 
-def terminals_of(centre: Passage, passages: Sequence[Passage]) -> list[Passage]:
+def terminals_of(center: Passage, passages: Sequence[Passage]) -> list[Passage]:
     """Passages by which a circuit meets the rooms: where it blows, or where a side that takes air out draws."""
-    side = "start" if centre.outgoing else "end"
+    side = "start" if center.outgoing else "end"
     return [each for each in passages if each.kind in ("run", "outlet") and getattr(each, side) == ROOMS]
 
 
@@ -94,15 +95,15 @@ def circuit_passages(case: Case, circuit: Circuit) -> tuple[Passage, tuple[Passa
 
 def duct_network(case: Case, circuit: Circuit) -> DuctNetwork:
     """The network of a circuit. Raises Missing and CannotJudge as its parts do."""
-    centre, passages = circuit_passages(case, circuit)
+    center, passages = circuit_passages(case, circuit)
     site = case.design.site
     elevation = case.maybe(site, "elevation") if site is not None else None
     routes = [partial(mover_model, case, circuit, each) for each in passages if each.kind == "mover"]
     items, made = gather_both(case, circuit, passages, routes)
     models = dict(zip((each.key for each in passages if each.kind == "mover"), made, strict=True))
     systems = {each.system.path: each.system for each in passages if each.system is not None and each.kind == "run"}
-    leaks = [case.maybe(each.leakage, "total") or 0.0 for each in systems.values() if each.leakage is not None]
-    return DuctNetwork(passages, items, models, centre, pressure_ratio(elevation or 0.0), sum(leaks))
+    leaks = [known_leakage(case, each) or 0.0 for each in systems.values()]
+    return DuctNetwork(passages, items, models, center, pressure_ratio(elevation or 0.0), sum(leaks))
 
 
 def gather_both(
@@ -158,7 +159,7 @@ def edges_of(network: DuctNetwork, worst: Collection[str]) -> list[Edge]:
 
 def leak_edges(network: DuctNetwork) -> list[Edge]:
     """Leakage, half of it on each ducted side of the mover and all of it at the mover: the most that it can be."""
-    sides = [joint for joint in (network.centre.end, network.centre.start) if joint not in HELD]
+    sides = [joint for joint in (network.center.end, network.center.start) if joint not in HELD]
     if network.leakage <= 0.0 or not sides:
         return []
     leak: list[Part] = [Leak(network.leakage / len(sides) / LEAKAGE_TEST**LEAKAGE_EXPONENT, LEAKAGE_EXPONENT)]
@@ -175,9 +176,9 @@ def solve(network: DuctNetwork, worst: Collection[str] | None, taken: dict[str, 
     ratio = network.density_ratio
     fixed = {key: flow * ratio for key, flow in (taken or {}).items()}
     edges = [Edge(e.name, e.start, e.end, fixed_flow=fixed[e.name]) if e.name in fixed else e for e in edges]
-    if fixed and network.centre.key not in fixed and network.model.curve is None:
+    if fixed and network.center.key not in fixed and network.model.curve is None:
         # All that is taken fixes what the mover moves: a second fixed flow would leave its joint without a pressure.
-        edges = [Edge(e.name, e.start, e.end, [NEGLIGIBLE]) if e.name == network.centre.key else e for e in edges]
+        edges = [Edge(e.name, e.start, e.end, [NEGLIGIBLE]) if e.name == network.center.key else e for e in edges]
     joints = {joint for edge in edges for joint in (edge.start, edge.end)} - set(HELD)
     nodes = [*(Node(place, 0.0) for place in HELD), *(Node(joint) for joint in sorted(joints))]
     try:

@@ -11,10 +11,11 @@ from checker.design.filters import Filter
 from checker.physics.losses import Device, Part, Resistance
 from checker.quantities.circuits import Circuit, circuit_flow
 from checker.quantities.duct_flow import outlet_flow, run_flow
-from checker.quantities.duct_losses import TERMINALS, Item, duct_items, filter_item, opening_item
+from checker.quantities.duct_losses import TERMINALS, Item, duct_items, opening_item
 from checker.quantities.duct_mesh import OUTDOORS, ROOMS, Passage, named_end
 from checker.quantities.duct_scope import systems_of
 from checker.quantities.duct_ways import filters_of, grilles_are_counted, loss_item
+from checker.quantities.filter_losses import filter_item
 
 NEGLIGIBLE = Resistance(1e-3, 1.0)
 

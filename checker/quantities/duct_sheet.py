@@ -7,7 +7,7 @@ from checker.design.airway import Run
 from checker.design.ducts import DuctSystem
 from checker.design.fans import Fan
 from checker.design.fields import FrictionRate, Length, Pressure
-from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_metre
+from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_meter
 from checker.quantities.circuits import system_circuit
 from checker.quantities.duct_flow import run_flow, system_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, mover_of, tree
@@ -106,7 +106,7 @@ def run_length(case: Case, run: Run) -> Bounds:
     if size is None:
         return length, inf
     flow = run_flow(case, run)
-    rate = friction_per_metre(flow, equivalent_diameter(size), ROUGHNESS_BY_MATERIAL["galvanised steel"].value)
+    rate = friction_per_meter(flow, equivalent_diameter(size), ROUGHNESS_BY_MATERIAL["galvanized steel"].value)
     if rate <= 0.0:
         return length, inf
     ends = [item.bounds(flow) for item in fitting_items(case, run, size)]

@@ -33,7 +33,7 @@ class SolvedSystem(Record):
 
     def flow(self, answer: Answer) -> float:
         """Airflow of the mover, m3/s."""
-        return answer.flows[self.network.centre.key]
+        return answer.flows[self.network.center.key]
 
     @property
     def worst(self) -> Answer:

@@ -3,7 +3,8 @@
 from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.airway import Airway, Run
 from checker.design.ducts import DuctSystem, Outlet
-from checker.physics.registers import FREE_SHARE, return_noise, supply_noise
+from checker.physics import registers
+from checker.physics.registers import return_noise, supply_noise
 from checker.physics.validity import OutOfRange
 from checker.quantities.duct_flow import duct_flow, outlet_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, is_return_outlet, tree
@@ -64,18 +65,18 @@ def velocity(case: Case, duct: Airway) -> float:
 @quantity("velocity", "airflow / face area")
 def face_velocity(case: Case, outlet: Outlet) -> float:
     """Velocity over the whole face of an outlet."""
-    return outlet_flow(case, outlet) / float(case.get(outlet, "size").area)
+    return registers.face_velocity(outlet_flow(case, outlet), float(case.get(outlet, "size").area))
 
 
 @quantity("velocity", "airflow / free area; three quarters of the face where the free area is not stated")
 def free_velocity(case: Case, outlet: Outlet) -> float:
     """Velocity through the free area of an outlet."""
     free = case.maybe(outlet, "free_area")
-    if free is None:
-        if outlet.size is None:
-            raise Missing(path_of(outlet, "size"))
-        free = FREE_SHARE * case.get(outlet, "size").area
-    return outlet_flow(case, outlet) / float(free)
+    if free is not None:
+        return registers.face_velocity(outlet_flow(case, outlet), float(free))
+    if outlet.size is None:
+        raise Missing(path_of(outlet, "size"))
+    return registers.free_velocity(outlet_flow(case, outlet), float(case.get(outlet, "size").area))
 
 
 @quantity("", source="Architectural Acoustics, table of free-opening velocities")

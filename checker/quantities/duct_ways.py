@@ -14,8 +14,9 @@ from checker.physics.losses import Device
 from checker.quantities.circuits import Circuit, circuit_flow
 from checker.quantities.duct_flow import outlet_flow, run_flow
 from checker.quantities.duct_graph import Branch, Side, Tree, tree
-from checker.quantities.duct_losses import TERMINALS, Item, duct_items, filter_item, opening_item
+from checker.quantities.duct_losses import TERMINALS, Item, duct_items, opening_item
 from checker.quantities.duct_scope import systems_of
+from checker.quantities.filter_losses import filter_item
 from checker.record import Record
 
 COIL_EXPONENTS = (1.7, 2.0)

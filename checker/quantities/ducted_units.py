@@ -61,3 +61,18 @@ def lacks_filter(case: Case, unit: Equipment) -> bool:
     if filters_serving(case, unit) or case.maybe(unit, "internal_filter"):
         return False
     return case.stated("filters") and not unassigned(case) and path_of(unit, "filter") not in case.design.tbd
+
+
+def is_filtered_by_standard(case: Case, unit: Equipment, limit: str) -> bool:
+    """Whether its supply ducts are long enough for the filter that a requirement asks for.
+
+    Raises Missing for lengths on which that depends, where the filter is coarser.
+    """
+    if unit.kind == "evaporative cooler":
+        return False
+    if supply_length(case, unit) > case.limit("filter-duct-length"):
+        return True
+    gaps = open_lengths(case, unit)
+    if gaps and best_merv(case, unit) < case.limit(limit):
+        raise Missing(*gaps)
+    return bool(gaps)

@@ -58,6 +58,15 @@ def energy_paper(case: Case) -> EnergyPaper:
     return paper or blank(EnergyPaper, "papers.energy")
 
 
+def code_path(case: Case) -> str | None:
+    """The path by which the energy code is met: of the energy papers, else the one that the certificate names."""
+    papers = case.design.papers
+    path: str | None = case.maybe(energy_paper(case), "code_path")
+    if path is None and papers is not None and papers.certificate is not None:
+        path = case.maybe(papers.certificate, "code_path")
+    return path
+
+
 @quantity()
 def leakage_limit(case: Case, node: object) -> LeakageLimit:
     """The limit of the climate zone, and the one of other paths where the edition has one."""
@@ -67,7 +76,7 @@ def leakage_limit(case: Case, node: object) -> LeakageLimit:
         other = max(limit, float(case.limit("air-leakage-of-other-paths")))
     except NotApplicable:
         return LeakageLimit(limit, limit)
-    path = case.maybe(energy_paper(case), "code_path")
+    path = code_path(case)
     if path is None:
         return LeakageLimit(limit, other, ("papers.energy.code_path",) if other > limit else ())
     return LeakageLimit(limit, limit) if path == "prescriptive" else LeakageLimit(other, other)

@@ -8,14 +8,13 @@ from checker.case import CannotJudge, Case, Missing, gather, path_of
 from checker.codebook import converted
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan
-from checker.physics.heat_pump import capacity_at
 from checker.quantities.airtightness import air_changes_at_50
 from checker.quantities.climate import zone_number
+from checker.quantities.cold_capacity import capacity_kept, most_kept
 from checker.quantities.duct_exposure import house_air_systems
 from checker.quantities.duct_leakage import BARE, served_area, stated_leakage, total_leakage, whereabouts
 from checker.quantities.energy import heat_pumps, is_conditioner, ratings_of
 from checker.quantities.equipment import is_heat_pump
-from checker.quantities.heat_pump import RATING_TEMPERATURE, table_of
 from checker.record import Record
 from checker.rule import Num
 from checker.units import parse
@@ -112,17 +111,10 @@ def of_heat_pumps(case: Case, wanted: Mapping[str, Any]) -> list[Short]:
             share = capacity_kept(case, unit)
             least = float(converted(wanted["cold_share"], "share"))
             if share < least * (1 - 1e-9):
+                if most_kept(case, unit) >= least * (1 - 1e-9):
+                    raise CannotJudge(f"{unit.name}: between the points of its table its capacity at 5 degF is not told")
                 found.append(Short(str(unit.name), "its capacity kept at 5 degF", Num(share, "share"), Num(least, "share")))
     return found
-
-
-def capacity_kept(case: Case, unit: Equipment) -> float:
-    """Capacity at 5 F over that at 47 F."""
-    points = table_of(case, unit)
-    warm = capacity_at(points, RATING_TEMPERATURE)
-    if warm <= 0.0:
-        raise CannotJudge(f"{unit.name} is said to have no capacity at 47 degF")
-    return capacity_at(points, float(case.limit("cold-rating-point"))) / warm
 
 
 def of_furnace_and_cooling(case: Case, wanted: Mapping[str, Any]) -> list[Short]:

@@ -165,14 +165,20 @@ class Beyond(Record):
 
     temperature: Temperature
     assumed: tuple[str, ...] = ()
+    from_memory: bool = False
+
+
+def as_warm(place: str) -> str:
+    """The assumption of a space inside the insulation."""
+    return f"{place} as warm as the rooms"
 
 
 def winter_beyond(case: Case, place: str) -> Beyond:
-    """What lies beyond a surface at winter design: outdoors, the neighbour, or an unheated space."""
+    """What lies beyond a surface at winter design: outdoors, the neighbor, or an unheated space."""
     if place in OPEN_AIR:
         return Beyond(winter_design(case, case.design))
     if place == "heated space" or is_inside(case, place):
-        return Beyond(indoor_winter(case, case.design).temperature, ("as warm as the rooms",))
+        return Beyond(indoor_winter(case, case.design).temperature, (as_warm(place),))
     return winter_buffer(case, envelope_of(case).buffers.get(place) or blank(Buffer, f"envelope.buffers.{place}"))
 
 
@@ -200,7 +206,7 @@ def winter_buffer(case: Case, buffer: Buffer) -> Beyond:
     if area is None and u is None:
         if buffer.name == "basement":
             raise Missing(path_of(buffer, "winter_temperature"))
-        return Beyond(outdoor, ("as cold as outdoors",))
+        return Beyond(outdoor, (f"{buffer.name} as cold as outdoors",))
     fields = ["outside_area", "outside_u"]
     if is_vented(case, buffer.name) or any(case.maybe(buffer, each) is not None for each in ("volume", "air_changes")):
         fields += ["volume", "air_changes"]
@@ -208,8 +214,9 @@ def winter_buffer(case: Case, buffer: Buffer) -> Beyond:
     flow = air[0] * air[1] / 3600.0 if air else 0.0
     heat = sensible_heat_factor(pressure(case, case.design)) * flow
     inward = inward_conductance(case, buffer.name)
-    assumed = ("by heat balance",) if air else ("by heat balance", "no outdoor air in it")
-    return Beyond(worked_out(lambda: buffer_temperature(inward, indoor, area * u, outdoor, heat)), assumed)
+    assumed = f"temperature of the {buffer.name} by heat balance{'' if air else ', without outdoor air in it'}"
+    temperature = worked_out(lambda: buffer_temperature(inward, indoor, area * u, outdoor, heat))
+    return Beyond(temperature, (assumed,), any(surface_u(case, each).from_memory for each in facing(case, buffer.name)))
 
 
 def is_vented(case: Case, place: str) -> bool:
@@ -218,10 +225,13 @@ def is_vented(case: Case, place: str) -> bool:
     return field is not None and case.maybe(house_of(case), field) == "vented"
 
 
+def facing(case: Case, place: str) -> list[Surface]:
+    """The surfaces of heated rooms that face an unheated space."""
+    return [part for part in parts(case, case.design) if isinstance(part, Surface) and part.faces == place]
+
+
 def inward_conductance(case: Case, place: str) -> float:
     """What conducts between heated rooms and an unheated space, doors included, W/K."""
-    found = parts(case, case.design)
-    surfaces = [part for part in found if isinstance(part, Surface) and part.faces == place]
-    doors = [part for part in found if isinstance(part, OutsideDoor) and part.faces == place]
-    through = sum(surface_u(case, each).value * net_area(case, each) for each in surfaces)
+    doors = [part for part in parts(case, case.design) if isinstance(part, OutsideDoor) and part.faces == place]
+    through = sum(surface_u(case, each).value * net_area(case, each) for each in facing(case, place))
     return through + sum(float(door_u(case, each) * case.get(each, "area")) for each in doors)

@@ -64,17 +64,33 @@ def is_heat_pump(case: Case, unit: Equipment) -> bool:
     return unit.kind == "packaged unit" and unit.heating is not None and bool(unit.heating.points or unit.backup)
 
 
+def burns(unit: Equipment) -> bool:
+    """Whether the heating figures of a unit are those of its flame.
+
+    A furnace with performance points by outdoor temperature tells those of the heat pump that is joined to it.
+    """
+    return unit.kind in BURNING_KINDS and not (unit.heating is not None and unit.heating.points)
+
+
 def gives(case: Case, unit: Equipment, field: str) -> bool:
     """Whether a unit heats (`heating`) or cools (`cooling`) rooms itself."""
     if unit.kind in NOT_THE_ROOMS or path_of(unit, field) in case.design.stated_none or indoor_units(case, unit):
         return False
     if getattr(unit, field) is not None or path_of(unit, field) in case.design.tbd:
         return True
+    if field == "heating" and unit.kind in HEADS and is_cooled_by_conditioner(case, unit):
+        return False
     if unit.kind == "air handler":
         outdoor = outdoor_of(case, unit)
         kinds = ("heat pump",) if field == "heating" else ("heat pump", "air conditioner")
         return outdoor is not None and outdoor.kind in kinds
     return unit.kind in (HEATER_KINDS if field == "heating" else COOLER_KINDS)
+
+
+def is_cooled_by_conditioner(case: Case, unit: Equipment) -> bool:
+    """Whether the outdoor unit of an indoor unit is an air conditioner, which gives no heat."""
+    outdoor = outdoor_of(case, unit)
+    return outdoor is not None and outdoor.kind == "air conditioner"
 
 
 def is_outdoors(case: Case, unit: Equipment) -> bool:
@@ -132,8 +148,8 @@ def reach_of(case: Case, unit: Equipment, alone: bool) -> Reach:
         return Reach(frozenset(), (unit,), gap.paths)
 
 
-def grouped(case: Case, units: list[Equipment]) -> list[Group]:
-    """The units as groups that share no room with each other."""
+def grouped(case: Case, units: list[Equipment], load: str) -> list[Group]:
+    """The units as groups that share no room with each other; rooms whose `load` is stated to be 0 need none."""
     reaches: list[Reach] = []
     for unit in units:
         together = reach_of(case, unit, len(units) == 1)
@@ -143,7 +159,7 @@ def grouped(case: Case, units: list[Equipment]) -> list[Group]:
                 together.rooms | other.rooms, together.units + other.units, together.lacking + other.lacking
             )
         reaches.append(together)
-    everywhere = {room.name for room in heated_rooms(case)}
+    everywhere = {room.name for room in heated_rooms(case) if case.maybe(room, load) != 0.0}
     found = []
     for rooms, members, lacking in reaches:
         ordered = tuple(sorted(members, key=lambda unit: str(unit.path)))
@@ -156,13 +172,13 @@ def grouped(case: Case, units: list[Equipment]) -> list[Group]:
 @quantity()
 def heating_groups(case: Case, design: Design) -> list[Group]:
     """What heats the house, as groups of units that share rooms."""
-    return grouped(case, [unit for unit in design.equipment.values() if gives(case, unit, "heating")])
+    return grouped(case, [unit for unit in design.equipment.values() if gives(case, unit, "heating")], "heating_load")
 
 
 @quantity()
 def cooling_groups(case: Case, design: Design) -> list[Group]:
     """What cools the house, as groups of units that share rooms."""
-    return grouped(case, [unit for unit in design.equipment.values() if gives(case, unit, "cooling")])
+    return grouped(case, [unit for unit in design.equipment.values() if gives(case, unit, "cooling")], "cooling_load")
 
 
 def all_heating(case: Case) -> list[Group]:

@@ -2,7 +2,7 @@
 
 
 from checker.case import CannotJudge, Case, Missing, path_of, quantity
-from checker.design.fans import Curve, Fan
+from checker.design.fans import Curve, Fan, Rating
 from checker.design.fields import Airflow, Pressure
 from checker.physics.fan import FanCurve
 from checker.physics.validity import NoSolution, OutOfRange
@@ -27,7 +27,7 @@ def rated_points(case: Case, device: Exhauster) -> tuple[Rated, ...]:
     found = []
     supplies = isinstance(device, Fan) and device.role == "supply"
     rating = device.rating if isinstance(device, Fan) else None
-    if rating is not None:
+    if rating is not None and (speaks_of_a_point(case, rating) or not says_static(case, device)):
         found.append(Rated(*case.all(rating, "airflow", "static")))
     for setting in device.settings.values():
         static = case.maybe(setting, "static")
@@ -40,6 +40,16 @@ def rated_points(case: Case, device: Exhauster) -> tuple[Rated, ...]:
             raise Missing(path_of(device, "rating"))
         raise Missing(path_of(highest_setting(case, device), "static"))
     return tuple(found)
+
+
+def speaks_of_a_point(case: Case, rating: Rating) -> bool:
+    """Whether a rating states an airflow or a pressure, or leaves one to be decided; one of them asks for the other."""
+    return case.speaks_of(rating, "airflow") or case.speaks_of(rating, "static")
+
+
+def says_static(case: Case, device: Exhauster) -> bool:
+    """Whether a setting states its airflow at a static pressure."""
+    return any(case.maybe(setting, "static") is not None for setting in device.settings.values())
 
 
 def flow_rated_at(points: tuple[Rated, ...], static: float) -> Rated:

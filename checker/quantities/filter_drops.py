@@ -11,8 +11,12 @@ from checker.physics.devices import (
     HIGHEST_FLOW_RATIO,
     LOWEST_EXPONENT,
     LOWEST_FLOW_RATIO,
+    check_points,
+    drop_from_points,
     drop_from_rating,
+    power_law_at,
 )
+from checker.physics.validity import OutOfRange
 from checker.quantities.filters import count, filter_flow
 from checker.record import Record
 from checker.units import show
@@ -48,8 +52,8 @@ class Drop(Record):
         if not self.is_scaled:
             return [f"{stated} as stated at {at}, which is the airflow that it sees"]
         return [
-            f"{stated} at {at}, carried to {flow}: {stated} x ({flow} / {at})^{self.exponent:g} = {nominal}",
-            f"the exponent leaves it between {low} and {high}",
+            f"{stated} at {at}, carried to {flow}: {stated} x ({flow} / {at})^{self.exponent:.3g} = {nominal}",
+            f"the exponent leaves it between {low} and {high}" if self.low < self.high else "by the points that enclose it",
         ]
 
 
@@ -73,9 +77,37 @@ def usual_exponent(case: Case, filter_: Filter) -> float:
     return float(stated)
 
 
+def drop_points(case: Case, filter_: Filter) -> list[tuple[float, float]]:
+    """(airflow m3/s, Pa) of a filter's clean drop, where several are stated. CannotJudge where they are no curve."""
+    points = [tuple(case.all(point, "airflow", "drop")) for point in filter_.drops]
+    try:
+        check_points(points)
+    except ValueError as problem:
+        raise CannotJudge(f"the drops of {filter_.name} cannot be used: {problem}") from None
+    return points
+
+
+def drop_on_curve(case: Case, filter_: Filter) -> Drop:
+    """The clean drop by the points that the file states. CannotJudge far outside of them."""
+    flow, points = filter_flow(case, filter_), drop_points(case, filter_)
+    if flow <= 0.0:
+        raise CannotJudge(f"{filter_.name} has no airflow")
+    try:
+        found = drop_from_points(flow, points)
+    except OutOfRange:
+        first, last = show(points[0][0], "airflow"), show(points[-1][0], "airflow")
+        raise CannotJudge(
+            f"the drops of {filter_.name} are stated from {first} to {last}, too far from the {show(flow, 'airflow')} that it sees"
+        ) from None
+    at, stated = min(points, key=lambda point: abs(log(point[0] / flow)))
+    return Drop(stated, at, flow, power_law_at(flow, points)[1], found, found, found)
+
+
 @quantity()
 def clean_drop(case: Case, filter_: Filter) -> Drop:
     """The clean drop at the airflow that each filter sees. CannotJudge where it is stated too far from that."""
+    if filter_.drops:
+        return drop_on_curve(case, filter_)
     flow, stated = gather([partial(filter_flow, case, filter_), partial(case.get, filter_, "drop_clean")])
     at = stated_flow(case, filter_, flow)
     exponent = usual_exponent(case, filter_)

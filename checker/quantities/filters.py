@@ -202,3 +202,14 @@ def stock_size(area: float) -> str:
     fitting = (pair for pair in sides if filter_face_area(pair[0] * INCH, pair[1] * INCH) >= area)
     found = next(fitting, None)
     return "" if found is None else f"{found[0]}x{found[1]}"
+
+
+def served_filters(case: Case) -> list[tuple[Filter, tuple[Mover, ...]]]:
+    """The filters of which it is known whose air they clean, with what moves it."""
+    found = []
+    for filter_ in case.design.filters.values():
+        try:
+            found.append((filter_, movers_served(case, filter_)))
+        except Missing:
+            continue
+    return found

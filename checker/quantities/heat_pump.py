@@ -19,6 +19,7 @@ from checker.physics.heat_pump import (
 from checker.quantities.equipment import (
     BURNING_KINDS,
     Group,
+    burns,
     first_told,
     indoor_units,
     is_heat_pump,
@@ -76,6 +77,19 @@ def backup_of(case: Case, unit: Equipment) -> Backup | None:
     return theirs
 
 
+def points_of(case: Case, heating: Capacity) -> list[tuple[float, float]]:
+    """Outdoor temperature and capacity of each point of a table, whatever the room air. Raises Missing."""
+    return [(float(outdoor), float(capacity)) for outdoor, capacity in
+            (case.all(each, "outdoor", "capacity") for each in heating.points)]  # fmt: skip
+
+
+def helped_by_fuel(case: Case, unit: Equipment) -> bool:
+    """Whether a flame takes the place of a heat pump in the cold: its backup, or the furnace that it is joined to."""
+    backup = backup_of(case, unit)
+    kind = None if backup is None else case.maybe(backup, "kind")
+    return kind == "fuel" or (kind is None and unit.kind in BURNING_KINDS)
+
+
 def table_of(case: Case, unit: Equipment) -> list[PerformancePoint]:
     """The heating performance points of a unit, for the room air of the house where they tell of several.
 
@@ -109,7 +123,7 @@ def lowest_operating(case: Case, unit: Equipment) -> float | None:
 
 def stops_at_design(case: Case, unit: Equipment) -> bool:
     """Whether a heat pump is off at the winter design temperature; a furnace beside one goes on."""
-    if unit.kind in BURNING_KINDS or not is_heat_pump(case, unit):
+    if burns(unit) or not is_heat_pump(case, unit):
         return False
     lowest = lowest_operating(case, unit)
     return lowest is not None and lowest > winter_outdoor(case, unit)
@@ -153,6 +167,8 @@ def backup_capacity(case: Case, unit: Equipment) -> float:
     backup = backup_of(case, unit)
     if backup is None:
         heater = unit.duct_heater
+        if heater is None and unit.kind in BURNING_KINDS and path_of(unit, "backup") not in case.design.stated_none:
+            raise Missing(f"{unit.path}.backup.power")
         return 0.0 if heater is None else float(case.get(heater, "power"))
     return float(case.get(backup, "power"))
 
@@ -160,13 +176,11 @@ def backup_capacity(case: Case, unit: Equipment) -> float:
 @quantity("heat_rate", "output at design, backup included")
 def heat_at_design(case: Case, unit: Equipment) -> float:
     """Heat that a unit delivers at the winter design temperature."""
-    if is_heat_pump(case, unit) and unit.kind not in BURNING_KINDS:
+    if is_heat_pump(case, unit) and not burns(unit):
         compressor, backup = gather(
             [partial(compressor_capacity, case, unit), partial(backup_capacity, case, unit)]
         )
-        helper = backup_of(case, unit)
-        fuel = helper is not None and helper.kind == "fuel"
-        return max(compressor, backup) if fuel else compressor + backup
+        return max(compressor, backup) if helped_by_fuel(case, unit) else compressor + backup
     heating = heating_of(unit)
     if unit.kind == "electric heat":
         return first_told(case, (heating, "at_design"), (unit, "power"), (heating, "rated"))

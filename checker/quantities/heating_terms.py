@@ -30,12 +30,13 @@ from checker.quantities.envelope_parts import (
 )
 from checker.quantities.load_records import Factor, Term
 from checker.quantities.moist_air import indoor_winter, pressure, winter_design, worked_out
-from checker.quantities.outdoor_air import OutdoorAir, Recovered
+from checker.quantities.outdoor_air import OutdoorAir, Recovered, assumed_splits
 from checker.quantities.ventilation_standard import site_of
 
 CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 17"
 GROUND_CHAPTER = "ASHRAE Handbook - Fundamentals 2021, chapter 18"
 EDGE_TABLE = "Washington State Energy Code, WAC 51-11C-61061, Table A106.1"
+GROUND = ("soil conducts 1.4 W/m K", "surface of the ground 10 K (marine 5 K) below the mean of the year")
 PLAIN_AIR = "outdoor air by leakage and fans"
 
 
@@ -66,26 +67,31 @@ def heating_term(case: Case, part: Part) -> Term:
     """What a part of the envelope loses at winter design."""
     winter_difference(case)
     if isinstance(part, Surface):
-        routes: list[Callable[[], Any]] = [
-            partial(surface_u, case, part), partial(net_area, case, part), partial(case.get, part, "faces"),
-        ]  # fmt: skip
-        u, area, faces = gather(routes)
-        require_there(case, part.name, str(faces))
-        beyond = winter_beyond(case, str(faces))
-        return conducted(case, f"{part.name} ({u.way})", u.value, area, beyond.temperature,
-                         (*u.assumed, *beyond.assumed), u.from_memory)  # fmt: skip
+        return surface_loss(case, part, partial(net_area, case, part))
     if isinstance(part, Fenestration):
         area, u_value = gather([partial(window_area, case, part), partial(of_window, case, part, "u")])
         return conducted(case, f"window {part.name}", u_value, area, winter_design(case, case.design),
                          defaulted(case, part, "u"), group="windows")  # fmt: skip
     if isinstance(part, OutsideDoor):
-        routes = [partial(door_u, case, part), partial(case.get, part, "area"), partial(case.get, part, "faces")]
+        routes: list[Callable[[], Any]] = [
+            partial(door_u, case, part), partial(case.get, part, "area"), partial(case.get, part, "faces"),
+        ]  # fmt: skip
         u_value, area, faces = gather(routes)
         require_there(case, f"door {part.name}", str(faces))
         beyond = winter_beyond(case, str(faces))
         assumed = (*assumption(part, "u"), *beyond.assumed)
-        return conducted(case, f"door {part.name}", u_value, area, beyond.temperature, assumed, group="doors")
+        return conducted(case, f"door {part.name}", u_value, area, beyond.temperature, assumed, beyond.from_memory, group="doors")
     return wall_in_ground(case, part) if isinstance(part, BelowGradeWall) else slab(case, part)
+
+
+def surface_loss(case: Case, part: Surface, net: Callable[[], float]) -> Term:
+    """What a wall, ceiling, roof or floor of a net area loses."""
+    routes: list[Callable[[], Any]] = [partial(surface_u, case, part), net, partial(case.get, part, "faces")]
+    u, area, faces = gather(routes)
+    require_there(case, part.name, str(faces))
+    beyond = winter_beyond(case, str(faces))
+    return conducted(case, f"{part.name} ({u.way})", u.value, area, beyond.temperature,
+                     (*u.assumed, *beyond.assumed), u.from_memory or beyond.from_memory)  # fmt: skip
 
 
 def ground_temperature(case: Case) -> float:
@@ -99,7 +105,7 @@ def wall_in_ground(case: Case, part: BelowGradeWall) -> Term:
     """A wall below grade: longer ways through the soil the deeper it goes."""
     length, depth, insulation = case.all(part, "length", "depth", "insulation")
     u = worked_out(lambda: below_grade_wall_u(0.0, depth, WALL_RESISTANCE + (insulation or 0.0)))
-    assumed = ("soil 1.4 W/m K", "ground surface 10 K (marine 5 K) below the mean of the year")
+    assumed = GROUND
     what = f"below-grade wall {part.name}"
     return conducted(case, what, u, length * depth, ground_temperature(case), assumed, True, GROUND_CHAPTER, "ground")
 
@@ -110,7 +116,7 @@ def slab(case: Case, part: Slab) -> Term:
         area, width, depth = case.all(part, "area", "width", "depth")
         insulation = float(case.maybe(part, "insulation") or 0.0)
         u = worked_out(lambda: below_grade_floor_u(width, depth, FLOOR_RESISTANCE + insulation))
-        assumed = ("soil 1.4 W/m K", "ground surface 10 K (marine 5 K) below the mean of the year")
+        assumed = GROUND
         what = f"floor below grade {part.name}"
         return conducted(case, what, u, area, ground_temperature(case), assumed, True, GROUND_CHAPTER, "ground")
     perimeter, insulation = case.all(part, "perimeter", "insulation")
@@ -130,18 +136,19 @@ def slab(case: Case, part: Slab) -> Term:
 def air_terms(case: Case, air: OutdoorAir, plain: float, recovered: list[tuple[Recovered, float]]) -> list[Term]:
     """What a share of the outdoor air takes: `plain` without recovery, the rest past the recovery units, m3/s."""
     heat, difference = sensible_heat_factor(pressure(case, case.design)), winter_difference(case)
-    terms = [air_term(PLAIN_AIR, heat, plain, 0.0, difference)] if air.unrecovered > 0 else []
+    split = assumed_splits(case, [each.device for each in air.supplied])
+    terms = [air_term(PLAIN_AIR, heat, plain, 0.0, difference, split)] if air.unrecovered > 0 else []
     return terms + [
-        air_term(f"outdoor air through {unit.fan.name}", heat, flow, unit.sensible, difference)
+        air_term(f"outdoor air through {unit.fan.name}", heat, flow, unit.sensible, difference, assumed_splits(case, [unit.fan]))
         for unit, flow in recovered
         if flow > 0
     ]
 
 
-def air_term(what: str, heat: float, flow: float, recovery: float, difference: float) -> Term:
+def air_term(what: str, heat: float, flow: float, recovery: float, difference: float, assumed: tuple[str, ...]) -> Term:
     """Heat that a flow of outdoor air takes, W; `heat` W per m3/s and K."""
     factors = [Factor(flow, "airflow"), Factor(difference, "temperature_difference")]
     if recovery > 0:
         factors.insert(1, Factor(1.0 - recovery, "", "1 - recovery"))
     watts = heat * flow * (1.0 - recovery) * difference
-    return Term(what, watts, (*factors, Factor(heat, "air")), (), CHAPTER, group="outdoor air")
+    return Term(what, watts, (*factors, Factor(heat, "air")), assumed, CHAPTER, group="outdoor air")

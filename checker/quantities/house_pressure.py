@@ -1,6 +1,7 @@
 """Pressure of the house against outdoors under its fans, by its leakage and its passive openings.
 
-One zone; fans keep their stated flow. Source: mass balance; ASHRAE Handbook - Fundamentals 2021, chapter 16.
+One zone; fans keep their stated flow; openings pass air of the site's elevation, the leakage is as tested.
+Source: mass balance; ASHRAE Handbook - Fundamentals 2021, chapter 16.
 """
 
 from math import pi, sqrt
@@ -29,7 +30,6 @@ from checker.quantities.combined_exhaust import (
     passes_by_damper,
     running_all_day,
     two_largest_together,
-    worst_case,
 )
 from checker.quantities.make_up_air import (
     Exhauster,
@@ -40,6 +40,8 @@ from checker.quantities.make_up_air import (
     way_of,
 )
 from checker.quantities.make_up_record import make_up_opening, record_of, wanted
+from checker.quantities.moist_air import air_density
+from checker.quantities.moist_air import pressure as barometric
 from checker.record import Record
 
 INDOOR_WINTER = 294.26
@@ -102,12 +104,6 @@ def pressure_pushed(case: Case, design: object) -> HousePressure:
 
 
 @quantity()
-def worst_pressure(case: Case, design: object) -> HousePressure:
-    """With all exhaust on and supply off unless an interlock runs it."""
-    return pressure_under(case, design, worst_case(case, design))
-
-
-@quantity()
 def pressure_all_day(case: Case, design: object) -> HousePressure:
     """With what runs all the time."""
     return pressure_under(case, design, running_all_day(case, design))
@@ -158,14 +154,15 @@ def path_of_opening(case: Case, device: Exhauster | Dryer, record: MakeUpAir | N
     area = make_up_area(case, device)
     duct = record.duct if record is not None else None
     if duct is None or duct.size is None or area < duct.size.area * (1 - SLACK):
-        return passive_opening(area, one_way=one_way)
+        return passive_opening(area, one_way=one_way, density=air_density(case, case.design))
     return duct_path(case, duct, one_way)
 
 
 def duct_path(case: Case, duct: Airway, one_way: bool) -> Path:
     """Path of a duct with ends that lose what a plain opening of its size would, elbows and friction beside."""
     diameter = sqrt(4.0 * case.get(duct, "size").area / pi)
-    return makeup_duct(diameter, float(case.get(duct, "length")), local_losses(case, duct), one_way=one_way)
+    length, losses, density = float(case.get(duct, "length")), local_losses(case, duct), air_density(case, case.design)
+    return makeup_duct(diameter, length, losses, one_way=one_way, density=density)
 
 
 def local_losses(case: Case, duct: Airway) -> float:
@@ -193,7 +190,8 @@ def idle_intakes(case: Case, devices: list[Exhauster | Dryer]) -> list[Opening]:
 
 def idle_intake(case: Case, opening: Opening) -> Path:
     """Path of such an intake."""
-    return passive_opening(float(case.maybe(opening, "free_area")), one_way=case.maybe(opening, "damper") == "gravity")
+    area, one_way = float(case.maybe(opening, "free_area")), case.maybe(opening, "damper") == "gravity"
+    return passive_opening(area, one_way=one_way, density=air_density(case, case.design))
 
 
 @quantity("house_pressure", "half of 0.0342 p h (1/To - 1/Ti)", "ASHRAE Handbook - Fundamentals 2021, chapter 16")
@@ -206,4 +204,4 @@ def winter_stack(case: Case, _node: object) -> float:
     if height is None or outdoors is None:
         raise Missing("house.height", "site.winter_design")
     stated = case.maybe(house.indoor, "winter_temperature") if house.indoor is not None else None
-    return max(0.0, stack_pressure(height, stated or INDOOR_WINTER, outdoors) / 2.0)
+    return max(0.0, stack_pressure(height, stated or INDOOR_WINTER, outdoors, barometric(case, case.design)) / 2.0)

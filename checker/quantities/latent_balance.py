@@ -6,7 +6,8 @@ from checker.design import Design
 from checker.design.equipment import Capacity, Equipment
 from checker.design.fields import HeatRate
 from checker.physics import moisture
-from checker.physics.air import HEAT_OF_VAPORISATION
+from checker.physics.air import HEAT_OF_VAPORIZATION
+from checker.quantities.cooling_capacity import has_cooling_table, sensible_told, table_cooling
 from checker.quantities.moist_air import (
     air_density,
     indoor_summer,
@@ -49,7 +50,9 @@ def cooling_units(case: Case) -> list[Equipment]:
 
 
 def total_of(case: Case, capacity: Capacity) -> float | None:
-    """Total cooling capacity at design, else as rated, W."""
+    """Total cooling capacity, W: at design as stated, else by the maker's table, else as rated; None where nobody tells."""
+    if has_cooling_table(case, capacity):
+        return table_cooling(case, capacity).total
     stated = case.maybe(capacity, "at_design")
     if stated is None:
         stated = case.maybe(capacity, "rated")
@@ -57,15 +60,15 @@ def total_of(case: Case, capacity: Capacity) -> float | None:
 
 
 def cooling_of(case: Case, unit: Equipment) -> Cooling:
-    """Latent capacity of one unit: total less sensible; a sure share of the total where that is not stated."""
+    """Latent capacity of one unit: total less sensible; a sure share of the total where that is not told."""
     capacity = unit.cooling
     total = None if capacity is None else total_of(case, capacity)
     if capacity is None or total is None:
         return Cooling(0.0, (f"{unit.path}.cooling",))
-    sensible = case.maybe(capacity, "sensible")
+    sensible = sensible_told(case, capacity)
     if sensible is None:
         return Cooling(total * float(case.limit("least-latent-share")), (path_of(capacity, "sensible"),))
-    return Cooling(max(0.0, total - float(sensible)), ())
+    return Cooling(max(0.0, total - sensible), ())
 
 
 def dehumidifiers(case: Case) -> list[Equipment]:
@@ -85,10 +88,10 @@ def drying_of(case: Case, unit: Equipment) -> Cooling:
     water = case.maybe(unit, "moisture_removal")
     if water is None:
         return Cooling(0.0, (path_of(unit, "moisture_removal"),))
-    return Cooling(float(water) * WATER_DENSITY * HEAT_OF_VAPORISATION, ())
+    return Cooling(float(water) * WATER_DENSITY * HEAT_OF_VAPORIZATION, ())
 
 
-@quantity("heat_rate", "dry air x heat of vaporisation x (outdoor - indoor humidity ratio)")
+@quantity("heat_rate", "dry air x heat of vaporization x (outdoor - indoor humidity ratio)")
 def latent_of_ventilation(case: Case, node: object) -> float:
     """Latent load that fans bring in; what the moisture recovery keeps outside is taken off."""
     exchange = (outdoor_air(case, node) - returned(case, node).least) * air_density(case, node)
@@ -96,10 +99,10 @@ def latent_of_ventilation(case: Case, node: object) -> float:
     return worked_out(lambda: moisture.latent_load(exchange, outdoor.humidity_ratio, indoor.humidity_ratio))
 
 
-@quantity("heat_rate", "water that people give off x heat of vaporisation")
+@quantity("heat_rate", "water that people give off x heat of vaporization")
 def latent_of_people(case: Case, node: object) -> float:
     """Latent load of the people of the house, their washing and cooking."""
-    return moisture_generation(case, node) * HEAT_OF_VAPORISATION
+    return moisture_generation(case, node) * HEAT_OF_VAPORIZATION
 
 
 @quantity("heat_rate", "total less sensible capacity, and what dehumidifiers take out, summed over the units")

@@ -6,12 +6,11 @@ from functools import partial
 from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, quantity
 from checker.design.rooms import Room
 from checker.quantities.airtightness import house_of
+from checker.quantities.block_loads import block_gains, block_losses
 from checker.quantities.computed_loads import computed_cooling, computed_heating, computed_latent
 from checker.quantities.equipment import heated_rooms
 from checker.quantities.load_parts import (
     gains_of_rooms,
-    house_gains,
-    house_losses,
     losses_of_rooms,
     room_gains_by_part,
     room_losses,
@@ -66,13 +65,13 @@ def of_house(case: Case, load: Callable[[], float]) -> float:
 @quantity("heat_flux", "heating load as one block / floor area of the house")
 def house_heating_per_area(case: Case, design: object) -> float:
     """Heating load of each floor area of the house."""
-    return of_house(case, lambda: house_losses(case, design).total)
+    return of_house(case, lambda: block_losses(case, design).total)
 
 
 @quantity("heat_flux", "sensible cooling load as one block / floor area of the house")
 def house_cooling_per_area(case: Case, design: object) -> float:
     """Sensible cooling load of each floor area of the house."""
-    return of_house(case, lambda: house_gains(case, design).total)
+    return of_house(case, lambda: block_gains(case, design).total)
 
 
 @quantity("heat_flux", "sum of the rooms' heating loads / their floor area")
@@ -95,13 +94,13 @@ def floor_of_rooms(case: Case) -> float:
 @quantity("share", "(sum of the rooms - block) / block")
 def heating_difference(case: Case, design: object) -> float:
     """By how much the rooms' heating loads together differ from that of the house as one block."""
-    return apart(losses_of_rooms(case, design).total, house_losses(case, design).total)
+    return apart(losses_of_rooms(case, design).total, block_losses(case, design).total)
 
 
 @quantity("share", "(sum of the rooms - block) / block")
 def cooling_difference(case: Case, design: object) -> float:
     """By how much the rooms' sensible cooling loads together differ from that of the house as one block."""
-    return apart(gains_of_rooms(case, design).total, house_gains(case, design).total)
+    return apart(gains_of_rooms(case, design).total, block_gains(case, design).total)
 
 
 def apart(value: float, base: float) -> float:

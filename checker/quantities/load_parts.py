@@ -7,14 +7,16 @@ from checker.design.envelope import Fenestration, OutsideDoor, Surface
 from checker.design.fields import HeatRate
 from checker.design.rooms import Room
 from checker.quantities.assembly_values import surface_kind
-from checker.quantities.computed_loads import GAINS, computed_cooling, computed_heating, of_room
+from checker.quantities.computed_loads import GAINS, of_room
 from checker.quantities.computed_loads import computed_room_cooling as room_cooling
 from checker.quantities.computed_loads import computed_room_heating as room_heating
-from checker.quantities.envelope_parts import Part, parts
+from checker.quantities.envelope_parts import Part
 from checker.quantities.equipment import heated_rooms
+from checker.quantities.fresh_split import volume_shares
 from checker.quantities.heating_terms import PLAIN_AIR, heating_term
 from checker.quantities.load_records import Load, Term
-from checker.quantities.outdoor_air import heating_air, room_airs, volume_shares
+from checker.quantities.loads import room_cooling_latent
+from checker.quantities.outdoor_air import heating_air, room_airs
 from checker.record import Record
 
 OVERHEAD = ("ceiling", "roof")
@@ -62,12 +64,12 @@ def place_of(case: Case, part: Part) -> str:
     return "overhead" if kind in OVERHEAD else {"wall": "walls", "door": "openings"}.get(kind, "below")
 
 
-def by_place(case: Case, enclosing: list[Part]) -> dict[str, float]:
+def by_place(case: Case, enclosing: list[tuple[Part, float]]) -> dict[str, float]:
     """What the parts of an envelope lose at winter design, W, by column."""
     found: dict[str, float] = {}
-    for part in enclosing:
+    for part, watts in enclosing:
         place = place_of(case, part)
-        found[place] = found.get(place, 0.0) + heating_term(case, part).watts
+        found[place] = found.get(place, 0.0) + watts
     return found
 
 
@@ -76,7 +78,7 @@ def of_group(terms: tuple[Term, ...], group: str) -> float:
     return sum(term.watts for term in terms if term.group == group)
 
 
-def losses(case: Case, load: Load, enclosing: list[Part], leaking: float, air_flow: float) -> Losses:
+def losses(case: Case, load: Load, enclosing: list[tuple[Part, float]], leaking: float, air_flow: float) -> Losses:
     """A load by its causes; `leaking` of `air_flow` m3/s without recovery comes in by cracks."""
     found = by_place(case, enclosing)
     terms = [term for term in load.terms if term.group == "outdoor air"]
@@ -92,14 +94,8 @@ def room_losses(case: Case, room: Room) -> Losses:
     """Heating load of a room by what loses it. Raises Missing, CannotJudge."""
     load, air = room_heating(case, room), heating_air(case, case.design)
     plain, _ = room_airs(case, air, room)
-    return losses(case, load, of_room(case, room), air.leaking * volume_shares(case, case.design)[room.name], plain)
-
-
-@quantity("", "the terms of the load, summed by what loses them")
-def house_losses(case: Case, design: object) -> Losses:
-    """Heating load of the house as one block by what loses it. Raises Missing, CannotJudge."""
-    air = heating_air(case, design)
-    return losses(case, computed_heating(case, design).house, parts(case, design), air.leaking, air.unrecovered)
+    enclosing = [(part, heating_term(case, part).watts) for part in of_room(case, room)]
+    return losses(case, load, enclosing, air.leaking * volume_shares(case, case.design)[room.name], plain)
 
 
 @quantity("", "sum over the heated rooms")
@@ -117,7 +113,7 @@ def some_rooms(case: Case) -> list[Room]:
     return rooms
 
 
-def gains(case: Case, load: Load) -> Gains:
+def gains(load: Load) -> Gains:
     """A sensible load by its causes."""
     windows, air = of_group(load.terms, "windows"), of_group(load.terms, "outdoor air")
     inside, ducts = of_group(load.terms, GAINS), of_group(load.terms, "ducts")
@@ -127,13 +123,13 @@ def gains(case: Case, load: Load) -> Gains:
 @quantity("", "the terms of the load, summed by what brings them in")
 def room_gains_by_part(case: Case, room: Room) -> Gains:
     """Sensible cooling load of a room by what brings it in. Raises Missing, CannotJudge."""
-    return gains(case, room_cooling(case, room))
+    return gains(room_cooling(case, room))
 
 
-@quantity("", "the terms of the load, summed by what brings them in")
-def house_gains(case: Case, design: object) -> Gains:
-    """Sensible cooling load of the house as one block by what brings it in. Raises Missing, CannotJudge."""
-    return gains(case, computed_cooling(case, design).house)
+@quantity("heat_rate", "sum over the heated rooms")
+def latent_of_rooms(case: Case, _design: object) -> float:
+    """Latent cooling loads of all rooms together."""
+    return sum(gather([partial(room_cooling_latent, case, room) for room in some_rooms(case)]))
 
 
 @quantity("", "sum over the heated rooms")

@@ -7,9 +7,10 @@ from checker.units import show
 BTU_PER_SQUARE_FOOT = 3.154591  # W/m2 in one Btu/h ft2
 BTU_PER_FOOT = 1.730735  # W/(m K) in one Btu/(h ft F)
 BTU_PER_CFM = 1117.8  # W s/(m3 K) in one Btu/(h cfm F)
-
-
 BTU_PER_CFM_GRAIN = 4.3469e6  # W s kg/(m3 kg) in one Btu lb/(h cfm grain)
+
+DUCTS = "ducts"
+"""Group of the terms that ducts outside the shell add in proportion to the others."""
 
 
 def heat(watts: float, system: str) -> str:
@@ -92,6 +93,15 @@ class Load(Record):
         """What rests on coefficients from memory."""
         return tuple(term.what for term in self.terms if term.from_memory)
 
+    @property
+    def surely(self) -> float:
+        """What is left in W without terms from memory, but for those that lower the load."""
+        own = [term for term in self.terms if term.group != DUCTS]
+        kept = sum(min(0.0, term.watts) if term.from_memory else term.watts for term in own)
+        plain = sum(term.watts for term in own)
+        ducts = sum(term.watts for term in self.terms if term.group == DUCTS)
+        return kept + (ducts * max(0.0, kept) / plain if plain > 0.0 else 0.0)
+
     def worksheet_lines(self, system: str) -> list[str]:
         """One line for each term, and the sum."""
         lines = [term.line(system) for term in self.terms]
@@ -113,6 +123,14 @@ class Loads(Record):
     def from_memory(self) -> tuple[str, ...]:
         """What rests on coefficients from memory."""
         return self.house.from_memory
+
+    @property
+    def surely(self) -> float:
+        """What is left of the house in W without terms from memory; ducts by what is left of their rooms."""
+        own = Load(self.house.name, tuple(term for term in self.house.terms if term.group != DUCTS))
+        ducts = [room.surely - Load(room.name, tuple(each for each in room.terms if each.group != DUCTS)).surely
+                 for room in self.rooms]  # fmt: skip
+        return own.surely + sum(ducts)
 
     def worksheet_lines(self, system: str) -> list[str]:
         """The sum of every room, whose terms stand at the room, then the house by groups."""

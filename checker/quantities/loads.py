@@ -8,6 +8,7 @@ from checker.quantities.computed_loads import (
     computed_latent,
     computed_room_cooling,
     computed_room_heating,
+    computed_room_latent,
 )
 from checker.quantities.stated_loads import (
     stated_block_cooling,
@@ -32,6 +33,12 @@ def room_cooling_sensible(case: Case, room: Room) -> float:
     if case.design.envelope is None:
         return stated_room_cooling(case, room)
     return either(lambda: max(0.0, computed_room_cooling(case, room).watts), lambda: stated_room_cooling(case, room))
+
+
+@quantity("heat_rate", "worked out from the envelope")
+def room_cooling_latent(case: Case, room: Room) -> float:
+    """Latent cooling load of a room at summer design. Raises Missing: no design states it by room."""
+    return computed_room_latent(case, room).watts
 
 
 @quantity("heat_rate", "worked out from the envelope, else as stated")

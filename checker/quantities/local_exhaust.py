@@ -1,6 +1,5 @@
 """What takes air out of each room: fans, recovery units, hoods, grilles of duct systems, or a stated flow."""
 
-
 from checker.case import Case, Missing, path_of, quantity
 from checker.design.airway import Run
 from checker.design.ducts import DuctSystem, Outlet
@@ -113,7 +112,7 @@ def rooms_exhausted(case: Case, device: Exhauster) -> tuple[str, ...]:
     drawn = [name for name in device.from_ if name in case.design.rooms]
     listed = list(case.maybe(device, "room"))
     if role == "recovery" and not drawn and not rooms:
-        listed = [name for name in listed if room_use(case, case.design.rooms[name]) in WET_USES]
+        listed = [name for name in listed if is_drawn_from(case, case.design.rooms[name])]
     elif role == "recovery":
         listed = []
     found = tuple(dict.fromkeys([*rooms, *drawn, *listed]))
@@ -122,6 +121,11 @@ def rooms_exhausted(case: Case, device: Exhauster) -> tuple[str, ...]:
         return found
     # a recovery unit's `room` may be where it supplies to: only `from` then tells where it draws
     raise Missing(f"{device.path}.from" if role == "recovery" and device.room else path_of(device, "room"))
+
+
+def is_drawn_from(case: Case, room: Room) -> bool:
+    """Whether a recovery unit takes air out of a room that it lists: a wet one, or one whose exhaust is stated."""
+    return bool(room.exhaust) or room_use(case, room) in WET_USES
 
 
 def hood_room(case: Case, hood: Hood) -> tuple[str, ...]:

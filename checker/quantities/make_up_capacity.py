@@ -3,12 +3,13 @@
 
 from checker.case import Case, quantity
 from checker.design.fields import Airflow, HousePressure
-from checker.physics.makeup_opening import duct_diameter, stock_diameter
+from checker.physics.makeup_opening import duct_diameter, gross_area, opening_area, stock_diameter
 from checker.physics.validity import NoSolution, OutOfRange
 from checker.quantities.burners import most_sensitive
 from checker.quantities.house_pressure import local_losses, path_of_opening
 from checker.quantities.make_up_air import Exhauster, greatest_exhaust, way_if_known, with_record
 from checker.quantities.make_up_record import record_of
+from checker.quantities.moist_air import air_density
 from checker.record import Record
 
 
@@ -40,6 +41,19 @@ def wanted_flow(case: Case, device: Exhauster) -> float:
     return greatest_exhaust(case, device)
 
 
+@quantity("small_area", "orifice equation in the air of the site", "ASHRAE Handbook - Fundamentals 2021, chapter 16")
+def area_that_fits(case: Case, device: Exhauster) -> float:
+    """Free area that passes the wanted flow at that pressure."""
+    pressure = capacity(case, device).pressure
+    return opening_area(wanted_flow(case, device), pressure, density=air_density(case, case.design))
+
+
+@quantity("small_area", "free area / free share of a metal louver or grille")
+def face_that_fits(case: Case, device: Exhauster) -> float:
+    """Face of a metal louver or grille of unknown free area that passes the wanted flow."""
+    return gross_area(area_that_fits(case, device), float(case.limit("metal-louver-free-share")))
+
+
 @quantity(source="duct losses, ASHRAE Handbook - Fundamentals 2021, chapter 21; stock sizes are common practice")
 def duct_that_fits(case: Case, device: Exhauster) -> float | None:
     """Stock diameter, m, that passes the wanted flow at that pressure, by the stated duct's length and elbows.
@@ -52,7 +66,9 @@ def duct_that_fits(case: Case, device: Exhauster) -> float | None:
         return None
     flow, pressure = wanted_flow(case, device), capacity(case, device).pressure
     try:
-        exact = duct_diameter(flow, pressure, duct.length, local_losses(case, duct))
+        exact = duct_diameter(
+            flow, pressure, duct.length, local_losses(case, duct), density=air_density(case, case.design)
+        )
         return stock_diameter(exact, flexible=duct.material == "flexible")
     except (NoSolution, OutOfRange):
         return None

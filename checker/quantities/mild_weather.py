@@ -7,9 +7,9 @@ from checker.design.fields import HeatRate, Share, Temperature
 from checker.physics.entering_air import at_entering
 from checker.physics.heat_pump import LoadLine, PerformancePoint, balance_points
 from checker.quantities.equipment import (
-    BURNING_KINDS,
     Group,
     all_heating,
+    burns,
     indoor_units,
     is_heat_pump,
     outdoor_of,
@@ -50,7 +50,7 @@ def turning_down(case: Case) -> list[Group]:
     found = []
     for group in all_heating(case):
         unit = group.units[0]
-        if len(group.units) > 1 or unit.kind in BURNING_KINDS or not is_heat_pump(case, unit):
+        if len(group.units) > 1 or burns(unit) or not is_heat_pump(case, unit):
             continue
         outdoor, capacity = outdoor_of(case, unit), heating_told(case, unit)
         shared = outdoor is not None and len(indoor_units(case, outdoor)) > 1

@@ -3,8 +3,9 @@
 
 from checker.case import Case, Missing
 from checker.design import Design
-from checker.quantities.combined_exhaust import Combination, Moving, movings, worst_case
+from checker.quantities.combined_exhaust import Combination, Moving, extreme
 from checker.quantities.house_pressure import HousePressure, pressure_under
+from checker.quantities.known_exhaust import dryers_left_out, movings_but_dryers
 from checker.quantities.modes import Mode, combinations, modes
 from checker.record import Record
 
@@ -12,20 +13,25 @@ MOST_SHOWN = 24
 
 
 class Shown(Record):
-    """The combinations to show: all of them, or of very many what runs all day with one demand at a time, and the worst."""
+    """The combinations to show: all of them, or of very many what runs all day with one demand at a time, and the worst.
+
+    `without`: the paths of the dryer airflows that are not stated, so that these dryers are left out.
+    """
 
     modes: tuple[Mode, ...]
     of: int
+    without: tuple[str, ...] = ()
 
 
 def shown(case: Case) -> Shown:
     """The combinations of settings. CannotJudge for more than can be worked through, Missing for a missing flow."""
-    together = combinations(case, case.design)
+    together, without = combinations(case, case.design), tuple(dryers_left_out(case))
     if len(together) <= MOST_SHOWN:
-        return Shown(tuple(sorted(together, key=demands)), len(together))
-    worst = worst_case(case, case.design)
+        return Shown(tuple(sorted(together, key=demands)), len(together), without)
+    worst = extreme(movings_but_dryers(case), 1.0, supply_stops=True)
     streams = tuple(one.stream for one in worst.running if one.stream is not None)
-    return Shown((*modes(case, case.design)[:MOST_SHOWN], Mode("", f"the most exhaust: {worst.name}", streams)), len(together))
+    most = Mode("", f"the most exhaust: {worst.name}", streams)
+    return Shown((*modes(case, case.design)[:MOST_SHOWN], most), len(together), without)
 
 
 def demands(mode: Mode) -> int:
@@ -35,7 +41,7 @@ def demands(mode: Mode) -> int:
 
 def combination_of(case: Case, design: Design, mode: Mode) -> Combination:
     """A mode with the make-up air that is stated to come with it, and exhaust that rooms state to run all day."""
-    every = movings(case, design)
+    every = movings_but_dryers(case)
     unsure = [one.unsure for one in every if one.unsure]
     if unsure:
         raise Missing(*unsure)

@@ -3,7 +3,7 @@
 from itertools import product
 
 from checker.case import CannotJudge, Case, NotApplicable, quantity
-from checker.quantities.movers import Stream, streams
+from checker.quantities.movers import Stream, streams_but_dryers
 from checker.record import Record
 
 MOST_COMBINATIONS = 5_000
@@ -55,7 +55,7 @@ def names(one: Stream, other: Stream, field: str) -> bool:
 @quantity()
 def all_day(case: Case, design: object) -> Mode:
     """The streams that run all the time, together."""
-    running = tuple(stream for stream in streams(case, design) if stream.continuous)
+    running = tuple(stream for stream in streams_but_dryers(case) if stream.continuous)
     if not running:
         raise NotApplicable("nothing runs all the time")
     return Mode(running[0].path, "all day", running)
@@ -63,9 +63,9 @@ def all_day(case: Case, design: object) -> Mode:
 
 @quantity()
 def combinations(case: Case, design: object) -> list[Mode]:
-    """Every combination of settings that can run together, interlocks respected."""
+    """Every combination of settings that can run together, interlocks respected; without dryers of unstated airflow."""
     by_device: dict[str, list[Stream]] = {}
-    for stream in streams(case, design):
+    for stream in streams_but_dryers(case):
         by_device.setdefault(stream.device.path, []).append(stream)
     choices: list[list[Stream | None]] = []
     for own in by_device.values():
@@ -117,12 +117,6 @@ def modes(case: Case, design: object) -> list[Mode]:
             if path not in found or len(mode.running) > len(found[path].running):
                 found[path] = Mode(path, name, mode.running)
     return sorted(found.values(), key=lambda mode: mode.name != "all day")
-
-
-@quantity("airflow", "sum of what fans bring in, all day")
-def all_day_supply(case: Case, design: object) -> float:
-    """Outdoor air brought in all day."""
-    return all_day(case, design).supply
 
 
 @quantity("airflow", "sum of what fans take out, all day")

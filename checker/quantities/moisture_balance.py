@@ -1,14 +1,14 @@
 """What humidity the ventilation leaves in the house on the winter design day."""
 
 
-from checker.case import CannotJudge, Case, Missing, NotApplicable, either, path_of, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, path_of, quantity
 from checker.design.fans import Fan, Recovery
 from checker.design.fields import Airflow
 from checker.each import blank
 from checker.physics import moisture
 from checker.physics.infiltration import combined_outdoor_air, design_infiltration, effective_leakage_area
 from checker.physics.ventilation_rate import counted_flow
-from checker.quantities.airtightness import house_of, leakage_exponent, leakage_flow
+from checker.quantities.airtightness import leakage_exponent, leakage_flow, stack_height
 from checker.quantities.moist_air import (
     air_density,
     indoor_winter,
@@ -74,14 +74,7 @@ def outdoor_air(case: Case, node: object) -> float:
 @quantity("airflow", "leakage area x (51 + 0.35 H dT)", "ASHRAE Handbook - Fundamentals 2021, chapter 17, equations 8 to 10")
 def winter_infiltration(case: Case, node: object) -> float:
     """Air that leaks in on the winter design day."""
-    house = house_of(case)
-
-    def by_stories() -> float:
-        stories, ceiling = case.all(house, "stories", "ceiling_height")
-        return float(stories * ceiling)
-
-    leakage = leakage_flow(case, node)
-    height = either(lambda: float(case.get(house, "height")), by_stories)
+    leakage, height = leakage_flow(case, node), stack_height(case, case.design)
     exponent = leakage_exponent(case, node)
     lift = indoor_winter(case, node).temperature - outdoor_winter(case, node).temperature
     return worked_out(

@@ -133,6 +133,22 @@ def stream(case: Case, setting: Setting) -> Stream:
 @quantity()
 def streams(case: Case, _design: object) -> list[Stream]:
     """Every device at every setting, dryers and outdoor-air ducts included."""
+    found, absent = known_streams(case)
+    if absent:
+        raise Missing(*absent)
+    return found
+
+
+def streams_but_dryers(case: Case) -> list[Stream]:
+    """Every device at every setting, where need be without the dryers of unstated airflow, which never run all day."""
+    found, absent = known_streams(case)
+    if set(absent) - {f"{dryer.path}.airflow" for dryer in case.design.dryers.values()}:
+        raise Missing(*absent)
+    return found
+
+
+def known_streams(case: Case) -> tuple[list[Stream], list[str]]:
+    """The devices at the settings of which enough is stated, and what is absent of the others."""
     found: list[Stream] = []
     absent: list[str] = []
     movers: list[Fan | Hood] = [*case.design.fans.values(), *case.design.hoods.values()]
@@ -167,6 +183,4 @@ def streams(case: Case, _design: object) -> list[Stream]:
             found.append(
                 Stream(unit, None, unit.outdoor_air.path, f"outdoor air of {unit.name}", flow, 0.0, steady)
             )
-    if absent:
-        raise Missing(*absent)
-    return found
+    return found, absent

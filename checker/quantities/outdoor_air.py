@@ -2,19 +2,17 @@
 
 from typing import Literal
 
-from checker.case import Case, Missing, either, gather, path_of, quantity
+from checker.case import Case, Missing, gather, quantity
 from checker.design.fans import Fan
 from checker.design.fields import Airflow, Share
 from checker.design.rooms import Room
 from checker.physics.infiltration import combined_outdoor_air, design_infiltration, effective_leakage_area
-from checker.quantities.airtightness import house_of, leakage_exponent, leakage_flow
+from checker.quantities.airtightness import leakage_exponent, leakage_flow, stack_height
 from checker.quantities.assembly_values import envelope_of
-from checker.quantities.distribution import deliveries
 from checker.quantities.duct_surface import sensible_recovery
-from checker.quantities.equipment import heated_rooms
+from checker.quantities.fresh_split import fresh_split, volume_shares
 from checker.quantities.moist_air import indoor_summer, indoor_winter, outdoor_summer, winter_design
 from checker.quantities.movers import Device
-from checker.quantities.room_uses import room_volume
 from checker.quantities.whole_house import exhaust_of, run_share, running, supply_of
 from checker.record import Record
 from checker.units import show
@@ -72,18 +70,6 @@ class OutdoorAir(Record):
         ]
 
 
-@quantity("length", "stated; else stories x ceiling height")
-def stack_height(case: Case, _design: object) -> float:
-    """Height of the conditioned space."""
-    house = house_of(case)
-
-    def by_stories() -> float:
-        stories, height = case.all(house, "stories", "ceiling_height")
-        return float(stories * height)
-
-    return either(lambda: float(case.get(house, "height")), by_stories)
-
-
 @quantity("small_area", "Q50 at 4 Pa, coefficient 1", "ASHRAE Handbook - Fundamentals 2021, chapter 16")
 def leakage_area(case: Case, design: object) -> float:
     """Effective leakage area of the envelope at 4 Pa, from its airtightness."""
@@ -139,44 +125,13 @@ def outdoor_air(case: Case, season: Season) -> OutdoorAir:
     return OutdoorAir(leak, total, tuple(supplied), exhausted, tuple(recovered))
 
 
-@quantity()
-def volume_shares(case: Case, _design: object) -> dict[str, float]:
-    """Share of each heated room in the volume of all. Raises Missing for rooms of unknown size."""
-    rooms = heated_rooms(case)
-    if not rooms:
-        raise Missing("rooms")
-    volumes = gather([lambda room=room: room_volume(case, room) for room in rooms])  # type: ignore[misc]
-    total = sum(volumes)
-    if total <= 0:
-        raise Missing(path_of(rooms[0], "floor_area"))
-    return {room.name: volume / total for room, volume in zip(rooms, volumes, strict=True)}
-
-
-def fresh_shares(case: Case, device: Device) -> dict[str, float]:
-    """Share of each heated room in the outdoor air that a device brings in; by volume where nobody tells."""
-    shares = volume_shares(case, case.design)
-    stated = {room.name: float(room.outdoor_air) for room in heated_rooms(case) if room.outdoor_air}
-    if stated:
-        total = sum(stated.values())
-        return {name: flow / total for name, flow in stated.items()}
-    try:
-        led = [each for each in deliveries(case, case.design) if each.device is device and each.room in shares]
-    except Missing:
-        led = []
-    if led and all(each.airflow for each in led):
-        flows: dict[str, float] = {}
-        for each in led:
-            flows[each.room] = flows.get(each.room, 0.0) + float(each.airflow or 0.0)
-        return {name: flow / sum(flows.values()) for name, flow in flows.items()}
-    names = dict.fromkeys(each.room for each in led) or shares
-    part = sum(shares[name] for name in names)
-    if part <= 0:
-        return shares
-    return {name: shares[name] / part for name in names}
-
-
 def room_airs(case: Case, air: OutdoorAir, room: Room) -> tuple[float, list[tuple[Recovered, float]]]:
     """Outdoor air of a room without recovery, and through each recovery unit, m3/s."""
     plain = air.leaking * volume_shares(case, case.design)[room.name]
-    plain += sum(each.flow * fresh_shares(case, each.device).get(room.name, 0.0) for each in air.supplied)
-    return plain, [(each, each.flow * fresh_shares(case, each.fan).get(room.name, 0.0)) for each in air.recovered]
+    plain += sum(each.flow * fresh_split(case, each.device).shares.get(room.name, 0.0) for each in air.supplied)
+    return plain, [(each, each.flow * fresh_split(case, each.fan).shares.get(room.name, 0.0)) for each in air.recovered]
+
+
+def assumed_splits(case: Case, devices: list[Device]) -> tuple[str, ...]:
+    """What is assumed of how devices split their outdoor air between the rooms."""
+    return tuple(found.assumed for found in (fresh_split(case, device) for device in devices) if found.assumed)

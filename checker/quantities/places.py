@@ -53,7 +53,7 @@ def same_wall(one: Opening, other: Opening) -> bool:
 
 
 def coordinate(case: Case, opening: Opening, axis: str) -> float | None:
-    """East, north or up of an opening's centre, m; height over grade serves as up."""
+    """East, north or up of an opening's center, m; height over grade serves as up."""
     value = None if opening.at is None else stated(case, opening.at, axis)
     if axis == "up" and not isinstance(value, float):
         over = stated(case, opening, "height_over_grade")
@@ -111,7 +111,7 @@ def offsets(case: Case, one: Opening, other: Opening) -> tuple[dict[str, float],
 
 
 def outline(case: Case, opening: Opening, place: tuple[float, float, float], along: float | None) -> Outline | None:
-    """An opening as the rectangle it is, around a known centre; None where its size or wall is not known.
+    """An opening as the rectangle it is, around a known center; None where its size or wall is not known.
 
     `along`: bearing of its wall where another opening of the same wall shows it.
     """

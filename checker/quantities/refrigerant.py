@@ -12,9 +12,8 @@ from checker.quantities.equipment import COMPRESSOR_KINDS
 from checker.record import Record
 from checker.units import parse
 
+EXPANDS_INDOORS = ("air handler", "furnace", "air conditioner", "packaged unit")
 INDOORS = frozenset({"conditioned", "basement", "chase", "crawl space", "attic", "garage"})
-
-
 OF_SYSTEM = ("refrigerant", "listing", "made_on", "charge", "label", "papers_left", "pressure_test", "vacuum",
              "leak_detection", "locking_caps")  # fmt: skip
 """What a line says of its whole system."""
@@ -43,6 +42,11 @@ def indoor_units(case: Case, line: RefrigerantLine) -> list[Equipment]:
     names = line.to or [line.name]
     units = case.design.equipment
     return [units[name] for name in names if name in units and name != line.from_]
+
+
+def expands_indoors(case: Case, line: RefrigerantLine) -> bool:
+    """Whether liquid reaches a valve at an indoor unit; ductless units expand it outdoors."""
+    return any(unit.kind in EXPANDS_INDOORS for unit in indoor_units(case, line))
 
 
 def new_lines(case: Case) -> list[RefrigerantLine]:

@@ -37,20 +37,20 @@ def ring_of(case: Case, circuit: Circuit) -> tuple[Passage, tuple[Passage, ...]]
     if not (found.rings or found.loose) or not closes_rings(case, system):
         return None
     try:
-        centre, passages = circuit_passages(case, circuit)
+        center, passages = circuit_passages(case, circuit)
     except (Missing, CannotJudge):
         return None
-    return (centre, passages) if has_ring(passages) else None
+    return (center, passages) if has_ring(passages) else None
 
 
-def ring_shares(case: Case, circuit: Circuit, centre: Passage, passages: Iterable[Passage], loaded: bool) -> Shares:
+def ring_shares(case: Case, circuit: Circuit, center: Passage, passages: Iterable[Passage], loaded: bool) -> Shares:
     """The shares of a circuit with a ring. Raises Missing for an outlet without a design airflow."""
     known = tuple(passages)
     if sum(each.kind == "mover" for each in known) > 1:
         raise CannotJudge("several fans move the air of its ring")
     items = items_of(case, circuit, known, loaded)
     model = MoverModel("its design airflow", None, 0.0, inf)
-    network = DuctNetwork(known, items, {centre.key: model}, centre, 1.0, 0.0)
+    network = DuctNetwork(known, items, {center.key: model}, center, 1.0, 0.0)
     flows = gather([lambda each=each: terminal_flow(case, each) for each in network.terminals])  # type: ignore[misc]
     taken = dict(zip((each.key for each in network.terminals), flows, strict=True))
     unbounded = {key: [item._replace(high=item.high or item.low) for item in found] for key, found in items.items()}
@@ -61,17 +61,17 @@ def ring_shares(case: Case, circuit: Circuit, centre: Passage, passages: Iterabl
 
 def along(network: DuctNetwork, answer: Answer) -> list[Share]:
     """What the costliest way takes, at the flows of a solution: from where air comes in to where it goes out."""
-    centre, outgoing = network.centre, network.centre.outgoing
-    before, after = (centre.end, centre.start) if outgoing else (centre.start, centre.end)
+    center, outgoing = network.center, network.center.outgoing
+    before, after = (center.end, center.start) if outgoing else (center.start, center.end)
     last = max(network.terminals, key=lambda each: taken_by(network, answer, each))
-    way = [*followed(network, answer, before, set(HELD), outgoing), centre]
+    way = [*followed(network, answer, before, set(HELD), outgoing), center]
     way += [*followed(network, answer, free_joint(last), {after}, outgoing), last]
     return [share for each in way for share in valued(network.items[each.key], abs(answer.flows[each.key]))]
 
 
 def taken_by(network: DuctNetwork, answer: Answer, terminal: Passage) -> float:
     """Pressure in Pa between rooms and mover that the way to a terminal takes, but for a sum that all share."""
-    sign = -1.0 if network.centre.outgoing else 1.0
+    sign = -1.0 if network.center.outgoing else 1.0
     return sum(answer.losses[terminal.key].values()) - sign * answer.pressures[free_joint(terminal)]
 
 

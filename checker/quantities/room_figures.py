@@ -6,11 +6,10 @@ from functools import partial
 from checker.case import Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.rooms import Room
 from checker.quantities.distribution import deliveries
+from checker.quantities.fresh_split import fresh_split
 from checker.quantities.local_exhaust import RoomExhaust, local_exhaust
 from checker.quantities.transfer import closed_rooms, return_from, rooms_with_returns, supply_into
 from checker.quantities.whole_house import Running, run_share, running, supply_of
-
-SLACK = 1e-6
 
 
 def own_exhaust(case: Case, room: Room) -> RoomExhaust:
@@ -76,19 +75,18 @@ def through_door_at_most(case: Case, room: Room) -> float:
 
 
 def led_by(case: Case, part: Running, room: Room) -> float:
-    """Outdoor air that one running supply leads to a room, averaged over time, m3/s. Raises Missing without a split."""
-    share, flow = run_share(case, part), supply_of(case, part)
-    known: dict[str, float] = {}
-    for each in deliveries(case, case.design):
-        if each.device is part.device:
-            known[each.room] = known.get(each.room, 0.0) + (each.airflow or 0.0)
-    if room.name not in known:
+    """Outdoor air that one running supply leads to a room, averaged over time, m3/s; split as the loads split it."""
+    if room.name not in {each.room for each in deliveries(case, case.design) if each.device is part.device}:
         return 0.0
-    if len(known) == 1:
-        return share * flow
-    if known[room.name] <= 0.0 and sum(known.values()) < flow * (1.0 - SLACK):
-        raise Missing(path_of(room, "outdoor_air"))
-    return share * known[room.name]
+    share = fresh_split(case, part.device).shares.get(room.name, 0.0)
+    return run_share(case, part) * supply_of(case, part) * share if share > 0.0 else 0.0
+
+
+@quantity()
+def assumed_of_fresh_air(case: Case, design: object) -> tuple[str, ...]:
+    """What is assumed of how the devices split their outdoor air between the rooms that they lead it to."""
+    splits = [fresh_split(case, part.device) for part in running(case, design) if part.supplies]
+    return tuple(dict.fromkeys(split.assumed for split in splits if split.assumed and split.is_led))
 
 
 @quantity("airflow", "as stated for the room; else what fans lead to it, averaged over time")

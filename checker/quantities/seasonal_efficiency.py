@@ -61,6 +61,8 @@ def rated(case: Case, units: list[Equipment], field: str, per: float, end: End) 
     if not stated:
         return None
     value, name = max(stated) if end == "most" else min(stated)
+    if value <= 0.0:
+        raise CannotJudge(f"{name} is rated at nothing, which is a misprint")
     return value, f"{field.upper()} of {name}"
 
 

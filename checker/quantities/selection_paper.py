@@ -9,10 +9,10 @@ from checker.design.selection_paper import SelectionPaper
 from checker.physics.validity import OutOfRange
 from checker.quantities.cooling_capacity import summer_outdoor
 from checker.quantities.equipment import (
-    BURNING_KINDS,
     Group,
     all_cooling,
     all_heating,
+    burns,
     indoor_units,
     is_heat_pump,
 )
@@ -25,7 +25,12 @@ from checker.quantities.stated_loads import (
     stated_room_cooling,
     stated_room_heating,
 )
-from checker.quantities.unit_loads import group_cooling_sensible, group_heating_load, sum_of_rooms
+from checker.quantities.unit_loads import (
+    group_cooling_latent,
+    group_cooling_sensible,
+    group_heating_load,
+    sum_of_rooms,
+)
 from checker.quantities.ventilating_handlers import winter_outdoor
 from checker.record import Record
 
@@ -78,7 +83,7 @@ def selected(case: Case, paper: SelectionPaper) -> Equipment:
 
 def heating_of_design(case: Case, unit: Equipment) -> float:
     """Heating capacity at design, backup left out."""
-    by_compressor = is_heat_pump(case, unit) and unit.kind not in BURNING_KINDS
+    by_compressor = is_heat_pump(case, unit) and not burns(unit)
     if by_compressor and stops_at_design(case, unit):
         raise NotApplicable("its compressor is off on the winter design day, which is judged by itself")
     return compressor_capacity(case, unit) if by_compressor else heat_at_design(case, unit)
@@ -145,9 +150,8 @@ def load_beside(case: Case, figure: Figure) -> float:
                       partial(group_heating_load, case, group))  # fmt: skip
     group = group_of(case, all_cooling(case), unit)
     if figure.field == "cooling_latent_load":
-        if not group.whole_house:
-            raise CannotJudge(f"{group.name} cools a part of the house, whose share of the latent load is not known")
-        return stated_block_latent(case, case.design)
+        worked = partial(group_cooling_latent, case, group)
+        return either(partial(stated_block_latent, case, case.design), worked) if group.whole_house else worked()
     whole = partial(stated_block_cooling, case, case.design)
     return either(whole if group.whole_house else partial(sum_of_rooms, case, group, stated_room_cooling),
                   partial(group_cooling_sensible, case, group))  # fmt: skip

@@ -7,7 +7,7 @@ from checker.design.equipment import Capacity, Equipment
 from checker.design.fields import HeatRate
 from checker.each import blank
 from checker.physics.sizing import airflow_per_capacity, altitude_factor, temperature_rise
-from checker.quantities.cooling_capacity import has_cooling_table, table_cooling
+from checker.quantities.cooling_capacity import has_cooling_table, sensible_told, table_cooling
 from checker.quantities.equipment import (
     COMPRESSOR_KINDS,
     Group,
@@ -90,11 +90,7 @@ def cooling_total(case: Case, group: Group) -> float:
 
 def sensible_of(case: Case, unit: Equipment) -> float | None:
     """Sensible cooling capacity as stated, else by the maker's table; None where neither tells."""
-    capacity = cooling_of(case, unit)
-    value = case.maybe(capacity, "sensible")
-    if value is None and has_cooling_table(case, capacity):
-        return table_cooling(case, capacity).sensible
-    return None if value is None else float(value)
+    return sensible_told(case, cooling_of(case, unit))
 
 
 @quantity()
@@ -127,11 +123,12 @@ def unit_airflow(case: Case, unit: Equipment) -> float:
     return max(gather([partial(airflow, case, setting) for setting in unit.settings.values()]))
 
 
-@quantity("", "airflow x density ratio / total cooling capacity", "common practice")
+@quantity("", "airflow x density ratio / total cooling capacity, as rated, else at design", "common practice")
 def airflow_for_capacity(case: Case, unit: Equipment) -> float:
-    """Airflow in standard air for the rated cooling capacity, m3/J."""
+    """Airflow in standard air for the cooling capacity, m3/J."""
     capacity = cooling_of(case, unit)
-    total = first_told(case, (capacity, "rated"), (capacity, "at_design"), (capacity, "rated"))
+    rated = case.maybe(capacity, "rated")
+    total = full_of(case, capacity) if rated is None else float(rated)
     if total <= 0.0:
         raise NotApplicable("it has no cooling capacity")
     return airflow_per_capacity(unit_airflow(case, unit), total, elevation(case))

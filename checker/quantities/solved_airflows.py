@@ -4,6 +4,8 @@ from functools import partial
 
 from checker.case import CannotJudge, Case, NotApplicable, gather, quantity
 from checker.design.airway import Airway, Run
+from checker.physics.air import STANDARD_DENSITY
+from checker.physics.friction import velocity_pressure
 from checker.quantities.circuits import Circuit, ducted_circuits
 from checker.quantities.damper_balance import free_joint, way_to
 from checker.quantities.duct_flow import outlet_flow, run_flow
@@ -59,7 +61,7 @@ def reach(case: Case, circuit: Circuit) -> Reach:
     if network.model.curve is None:
         held_or_not_told(case, circuit)
     worst = next(each for each in network.terminals if each.key == low.critical)
-    asks = [item.ask for each in (*way_to(network, worst), network.centre) for item in network.items[each.key] if item.ask]
+    asks = [item.ask for each in (*way_to(network, worst), network.center) for item in network.items[each.key] if item.ask]
     name = circuit.system.name if circuit.system is not None else circuit.name
     return Reach(name, worst.name, designs[worst.key] or 0.0, low.share, high.share, low.is_less, tuple(dict.fromkeys(asks)))
 
@@ -118,7 +120,7 @@ def moved(case: Case, circuit: Circuit) -> Moved:
     curve = network.model.curve
     if curve is None:
         raise NotApplicable("no fan curve tells what it moves")
-    key = network.centre.key
+    key = network.center.key
     if runs_left(network, worst=False):
         return Moved(curve.lowest_stable_flow, 0.0, True)
     low = solve(network, ()).flows[key]
@@ -137,10 +139,10 @@ def runs_left(network: DuctNetwork, worst: bool) -> bool:
 
 def rise_at(network: DuctNetwork, flow: float, worst: bool) -> float:
     """Pressure in Pa that the mover has to lift at this airflow in m3/s."""
-    key = network.centre.key
+    key = network.center.key
     rise = solve(network, None if worst else (), {key: flow}).rises[key]
     area = network.model.outlet_area
-    return rise if area is None else rise + 0.5 * 1.2041 * network.density_ratio * (flow / area) ** 2
+    return rise if area is None else rise + velocity_pressure(flow / area, STANDARD_DENSITY * network.density_ratio)
 
 
 def is_damped(duct: object) -> bool:

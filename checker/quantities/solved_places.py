@@ -138,11 +138,11 @@ def ring_outlets(case: Case) -> list[RingOutlet]:
     found = []
     for circuit in reaching_circuits(case):
         try:
-            centre, passages = circuit_passages(case, circuit)
+            center, passages = circuit_passages(case, circuit)
         except (Missing, CannotJudge):
             continue
         if has_ring(passages):
-            ends = terminals_of(centre, passages)
+            ends = terminals_of(center, passages)
             found += [RingOutlet(each.thing.path, each.name, each, circuit) for each in ends]
     return found
 
@@ -165,7 +165,7 @@ class RingShare(Record):
 def ring_share(case: Case, outlet: RingOutlet) -> RingShare:
     """What an outlet takes when the mover moves the design airflow. Raises Missing for an unsaid damper that matters."""
     network, design = network_of(case, outlet.circuit), terminal_flow(case, outlet.terminal)
-    taken = {network.centre.key: circuit_flow(case, outlet.circuit)}
+    taken = {network.center.key: circuit_flow(case, outlet.circuit)}
     flows = [solve(network, end, taken).flows[outlet.terminal.key] for end in ((), None)]
     most = design * (1.0 + case.limit("room-airflow-tolerance"))
     own = own_ducts(network, outlet.terminal)

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from checker.design.airway import Airway
 from checker.design.ducts import Outlet
 from checker.physics.air import STANDARD_DENSITY
+from checker.physics.friction import velocity_pressure
 from checker.quantities.damper_balance import Balance, free_joint, outward, way_to
 from checker.quantities.duct_mesh import Passage
 from checker.quantities.duct_network import Answer
@@ -132,7 +133,7 @@ def coefficient(loss: float, flow: float, size: Size | None, ratio: float) -> st
     if size is None or flow == 0.0:
         return ""
     velocity = flow / size.area
-    return f"{abs(loss) / (0.5 * STANDARD_DENSITY * ratio * velocity * velocity):.2f}"
+    return f"{abs(loss) / velocity_pressure(velocity, STANDARD_DENSITY * ratio):.2f}"
 
 
 def joint_name(solved: SolvedSystem, joint: str) -> str:

@@ -7,14 +7,22 @@ from checker.design.fields import Airflow
 from checker.design.fields import HousePressure as PressureDifference
 from checker.design.hoods import Dryer
 from checker.quantities.airtightness import house_of
-from checker.quantities.burners import Sensitive, atmospheric_burners, draft, most_sensitive
+from checker.quantities.burners import (
+    Sensitive,
+    atmospheric_burners,
+    draft,
+    most_sensitive,
+    most_sensitive_known,
+)
 from checker.quantities.combined_exhaust import exhaust_of_rooms
-from checker.quantities.house_pressure import HousePressure, winter_stack, worst_pressure
+from checker.quantities.house_pressure import HousePressure, winter_stack
+from checker.quantities.known_exhaust import glance, worst_pressure_at_least
 from checker.quantities.make_up_air import exhausters, greatest_exhaust, make_up_flow, way_of
 from checker.quantities.movers import dryer_exhaust
 from checker.record import Record
 
 SLACK = 1e-9
+BURNER_FACTS = ("kind", "draft", "location", "inside_air_barrier", "room_sealed")
 EXHAUST_SECTIONS = ("hoods", "dryers", "fans")
 
 
@@ -97,13 +105,24 @@ def fires(case: Case, design: object) -> str:
 @quantity()
 def spillage(case: Case, design: object) -> Spillage:
     """The worst case for the most sensitive burner. A pass asks that every section with exhausts is stated."""
-    sensitive = most_sensitive(case, design)
+    unknown: Missing | None = None
+    if len(case.design.combustion) > 1:  # one of them that spills is enough, whatever the others are
+        for burner in case.design.combustion.values():
+            glance(case, burner, *BURNER_FACTS)
+    try:
+        sensitive = most_sensitive(case, design)
+    except Missing as gap:
+        unknown, sensitive = gap, most_sensitive_known(case, design)
+        if sensitive is None:
+            raise
     if sensitive is None:
         raise NotApplicable("no burner inside the air barrier has a vent that fans could upset")
-    pressure = worst_pressure(case, design)
+    pressure = worst_pressure_at_least(case, design, sensitive.limit)
     make_up = max(0.0, pressure.combination.net - pressure.inflow_at(sensitive.limit))
     found = Spillage(sensitive, pressure, make_up, stack_if_known(case, design))
     absent = [section for section in EXHAUST_SECTIONS if not case.stated(section)]
+    if unknown is not None and not found.spills:
+        raise unknown
     if absent and not found.spills:
         raise Missing(*absent)
     return found

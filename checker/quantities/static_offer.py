@@ -122,6 +122,9 @@ def setting_offer(case: Case, mover: Any, setting: Setting | None, flow: float) 
     if static is None:
         return None
     rated = greatest_flow(setting) or flow
+    stated = [one for one in (setting.supply_airflow, setting.exhaust_airflow) if one is not None]
+    if any(abs(flow - one) <= SAME_FLOW * one for one in stated):
+        rated = flow  # a recovery unit's sides move different flows, each against what the setting states
     return around(static, rated, flow, f"at {setting.name}", path_of(mover, "curves"))
 
 

@@ -36,9 +36,9 @@ def inside_shade(case: Case, part: Fenestration) -> tuple[float, tuple[str, ...]
     """Share of the sun that gets past inside shades, and what was assumed."""
     shade = str(case.maybe(part, "shade") or "none")
     if shade == "none":
-        return 1.0, () if part.shade else ("no inside shade",)
+        return 1.0, () if part.shade else ("windows without an inside shade where none is stated",)
     glass = case.maybe(glazing_of(case, part), "glass")
     closed = case.maybe(part, "shade_closed")
     assumed = [] if glass else [f"glass taken as {WORST_GLASS}"]
-    assumed += [] if closed is not None else ["inside shade half closed"]
+    assumed += [] if closed is not None else ["inside shades half closed"]
     return interior_attenuation(str(glass or WORST_GLASS), shade, 0.5 if closed is None else float(closed)), tuple(assumed)

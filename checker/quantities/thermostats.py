@@ -158,11 +158,11 @@ def set_points_apart(case: Case, pair: Pair) -> TemperatureDifference:
 
 
 def with_electric_backup(case: Case, point: ControlPoint) -> list[Equipment]:
-    """Heat pumps with electric backup that a thermostat switches, by themselves or by their outdoor unit."""
-    return [
-        unit
-        for unit in switched(case, point)
-        if unit.backup is not None
-        and unit.backup.kind != "fuel"
-        and (is_heat_pump(case, unit) or unit.kind == "air handler")
-    ]
+    """Heat pumps that a thermostat switches with electric backup, which stands at them or at their outdoor unit."""
+    found = []
+    for unit in switched(case, point):
+        backups = [each.backup for each in (unit, outdoor_of(case, unit)) if each is not None]
+        is_electric = any(backup is not None and backup.kind != "fuel" for backup in backups)
+        if is_electric and (is_heat_pump(case, unit) or unit.kind == "air handler"):
+            found.append(unit)
+    return found

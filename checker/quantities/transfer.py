@@ -112,12 +112,31 @@ def belonging_to(case: Case, room: Room) -> list[Room]:
     return found
 
 
-@quantity("airflow", "supply less return, of the room and of the baths and closets behind it")
+def drawn_out(case: Case, room: Room) -> float:
+    """Exhaust that runs all day in a room, m3/s: what is on demand may be off while air is supplied.
+
+    Nothing where the file tells of none. Raises Missing where a device shared with other rooms is not split, and for what
+    is said of the room's exhaust without its flow or its times.
+    """
+    own = {path_of(room, "exhaust"), path_of(room, "exhaust_run")} | case.design.tbd
+    try:
+        found = local_exhaust(case, room)
+    except Missing as gap:
+        if own & set(gap.paths):
+            raise
+        return 0.0
+    if found.continuous > 0.0 and not found.split_known:
+        raise Missing(path_of(room, "exhaust"))
+    return found.continuous
+
+
+@quantity("airflow", "supply less return and all-day exhaust, of the room and of the baths and closets behind it")
 def transfer_flow(case: Case, room: Room) -> float:
     """Air that must leave a closed room by its door, m3/s; negative where it must come in."""
-    flows = [supply_into(case, one) - (return_from(case, one) if supply_into(case, one) > 0 else 0.0)
-             for one in (room, *belonging_to(case, room))]  # fmt: skip
-    return sum(flows)
+    rooms = [room, *belonging_to(case, room)]
+    supplies = [supply_into(case, one) for one in rooms]
+    leaving = [flow - return_from(case, one) if flow > 0 else 0.0 for one, flow in zip(rooms, supplies, strict=True)]
+    return sum(leaving) - sum(drawn_out(case, one) for one in rooms)
 
 
 @quantity("small_area", "undercut x width, and transfer openings", "common practice")
@@ -146,9 +165,10 @@ def transfer_area(case: Case, room: Room) -> float:
 
 @quantity("house_pressure", "(flow / (1.07 area))^2 in cfm, in2, Pa", "public sizing table for transfer grilles at 3 Pa")
 def room_pressure(case: Case, room: Room) -> float:
-    """How far a closed room stands off the house by the air supplied to it, Pa. Raises Missing."""
-    area = transfer_area(case, room)
-    return closed_door_pressure(transfer_flow(case, room), area) if area > 0.0 else 0.0
+    """How far a closed room stands above the house by the air supplied to it, Pa; below zero under it. Raises Missing."""
+    area, flow = transfer_area(case, room), transfer_flow(case, room)
+    pressure = closed_door_pressure(abs(flow), area) if area > 0.0 else 0.0
+    return pressure if flow >= 0.0 else -pressure
 
 
 def is_open(case: Case, room: Room) -> bool:
@@ -201,10 +221,11 @@ def exhausted_rooms(case: Case) -> list[Room]:
 
 @quantity("airflow", "highest exhaust and dryer of the room, less supply")
 def replacement_flow(case: Case, room: Room) -> float:
-    """Air that must come in by the door of an exhausted room, m3/s."""
+    """Air that must come in by the door of an exhausted room, m3/s; a dryer's closet has an opening of its own."""
     exhaust = local_exhaust(case, room)
     if exhaust.present and not exhaust.split_known:
         raise Missing(path_of(room, "exhaust"))
     dryers = [dryer for dryer in case.design.dryers.values() if dryer.room == room.name and dryer.make_up_air is None
-              and dryer.kind not in ("condensing", "heat pump")]  # fmt: skip
+              and dryer.kind not in ("condensing", "heat pump")
+              and not (dryer.in_closet and dryer.closet_opening)]  # fmt: skip
     return exhaust.on_demand + sum(float(case.get(dryer, "airflow")) for dryer in dryers) - supply_into(case, room)

@@ -11,6 +11,7 @@ from checker.quantities.loads import (
     block_cooling_latent,
     block_cooling_sensible,
     block_heating_load,
+    room_cooling_latent,
     room_cooling_sensible,
     room_heating_load,
 )
@@ -43,28 +44,39 @@ def loads_spoken_of(case: Case, field: str) -> bool:
     return any(case.speaks_of(room, field) for room in case.design.rooms.values())
 
 
+def load_of_group(
+    case: Case, group: Group, field: str, of_house: Callable[[Case, object], float], of_room: Callable[[Case, Room], float]
+) -> float:
+    """A load of what a group serves, W: that of the house where it serves all of it, else the sum over its rooms."""
+    if group.whole_house and not group.lacking:
+        try:
+            return of_house(case, case.design)
+        except Missing:
+            if not speaks_of_rooms(case, group, field):
+                raise
+    return sum_of_rooms(case, group, of_room)
+
+
 @quantity("heat_rate", "of the whole house, else the sum over the rooms that are served")
 def group_heating_load(case: Case, group: Group) -> float:
     """Heating load of the rooms of a group at winter design."""
-    if group.whole_house and not group.lacking:
-        try:
-            return block_heating_load(case, case.design)
-        except Missing:
-            if not speaks_of_rooms(case, group, "heating_load"):
-                raise
-    return sum_of_rooms(case, group, room_heating_load)
+    return load_of_group(case, group, "heating_load", block_heating_load, room_heating_load)
 
 
 @quantity("heat_rate", "of the whole house, else the sum over the rooms that are served")
 def group_cooling_sensible(case: Case, group: Group) -> float:
     """Sensible cooling load of the rooms of a group at summer design."""
-    if group.whole_house and not group.lacking:
-        try:
-            return block_cooling_sensible(case, case.design)
-        except Missing:
-            if not speaks_of_rooms(case, group, "cooling_load"):
-                raise
-    return sum_of_rooms(case, group, room_cooling_sensible)
+    return load_of_group(case, group, "cooling_load", block_cooling_sensible, room_cooling_sensible)
+
+
+@quantity("heat_rate", "of the whole house, else the sum over the rooms that are served")
+def group_cooling_latent(case: Case, group: Group) -> float:
+    """Latent cooling load of the rooms of a group at summer design. CannotJudge for a part of a house without an envelope."""
+    if group.whole_house:
+        return block_cooling_latent(case, case.design)
+    if case.design.envelope is None:
+        raise CannotJudge(f"{group.name} cools a part of the house: without an envelope its share of the latent load is not known")
+    return sum_of_rooms(case, group, room_cooling_latent)
 
 
 class LoadSpan(Record):
@@ -77,12 +89,10 @@ class LoadSpan(Record):
 
 @quantity("", "sensible and latent; without the latent load between the sensible load and 1 / 0.6 of it")
 def group_cooling_total(case: Case, group: Group) -> LoadSpan:
-    """Total cooling load of a group that serves the whole house. CannotJudge for a part of it."""
+    """Total cooling load of a group. CannotJudge for a part of a house without an envelope."""
     sensible = group_cooling_sensible(case, group)
-    if not group.whole_house:
-        raise CannotJudge(f"{group.name} cools a part of the house, whose share of the latent load is not known")
     try:
-        total = sensible + float(block_cooling_latent(case, case.design))
+        total = sensible + group_cooling_latent(case, group)
     except Missing as gap:
         return LoadSpan(sensible, sensible / SENSIBLE_AT_LEAST, gap.paths)
     return LoadSpan(total, total)

@@ -6,6 +6,7 @@ from checker.design.fans import Setting
 from checker.physics.air import sensible_heat_factor
 from checker.physics.mixing import mixed_temperature
 from checker.quantities.airtightness import house_of
+from checker.quantities.moist_air import pressure
 from checker.quantities.movers import airflow, is_continuous
 from checker.quantities.ventilation_standard import site_of
 
@@ -69,7 +70,8 @@ def mixed_air(case: Case, unit: Equipment) -> float:
     if outdoor <= 0 or total < outdoor:
         raise CannotJudge("the outdoor air is more than the blower moves")
     if way == "heater":
-        cold = min(room, cold + float(case.get(tempering, "power")) / (sensible_heat_factor() * outdoor))
+        heat = sensible_heat_factor(pressure(case, case.design)) * outdoor
+        cold = min(room, cold + float(case.get(tempering, "power")) / heat)
     back = total - outdoor
     if way == "mixing" and tempering is not None and case.maybe(tempering, "mixed_with") is not None:
         back = float(case.get(tempering, "mixed_with"))

@@ -24,7 +24,10 @@ def dwelling(case: Case) -> Dwelling:
     """Floor area and bedrooms of the dwelling. CannotJudge for several dwellings in one file."""
     house = house_of(case)
     if (case.maybe(house, "dwelling_units") or 1) > 1:
-        raise CannotJudge(f"{house.dwelling_units} dwelling units: the rate goes by each one's floor area and bedrooms")
+        raise CannotJudge(
+            f"{house.dwelling_units} dwelling units: the rate goes by each one's floor area and bedrooms; "
+            "write `dwelling_units: 1` where this file draws one of them"
+        )
     area, bedrooms = case.all(house, "floor_area", "bedrooms")
     if area <= 0:
         raise CannotJudge("a house without any floor area is outside the range of the rates")

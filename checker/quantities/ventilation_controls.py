@@ -10,6 +10,7 @@ from checker.quantities.whole_house import needed
 from checker.record import Record
 
 BY_HAND = ("switch", "wall control")
+LIVED = ("hall", "living", "dining", "kitchen", "bedroom", "office", "bathroom", "laundry", "stair")
 UNLABELLED = ("none", "no", "")
 
 
@@ -47,6 +48,8 @@ def told(case: Case, design: object, field: str) -> list[Told]:
         value = case.maybe(node, field)
         if value is None and field == "override" and isinstance(node, Control) and node.by in BY_HAND:
             value = True
+        if value is None and field == "accessible" and is_in_lived_room(case, node):
+            value = True
         if value is not None:
             so = fold(str(value)) not in UNLABELLED if field == "label" else bool(value)
             found.append(Told(so, path_of(node, field)))
@@ -54,6 +57,12 @@ def told(case: Case, design: object, field: str) -> list[Told]:
         return found
     points = [node for node in control_nodes(case, design) if isinstance(node, ControlPoint)]
     raise Missing(path_of(points[0], field) if points else f"{needed(case, design)[0].device.path}.control.{field}")
+
+
+def is_in_lived_room(case: Case, node: ControlPoint | Control) -> bool:
+    """Whether a control is said to be in a room of the file where people come and go."""
+    room = case.design.rooms.get(str(case.maybe(node, "location")))
+    return room is not None and room.use in LIVED
 
 
 @quantity()

@@ -1,6 +1,6 @@
 """Whole-dwelling rates by ASHRAE 62.2: total, leakage credit, and what cycled fans are worth there."""
 
-from checker.case import CannotJudge, Case, NotApplicable, either, gather, quantity
+from checker.case import CannotJudge, Case, NotApplicable, gather, quantity
 from checker.design.site import Site
 from checker.each import blank
 from checker.physics.ventilation_rate import (
@@ -8,13 +8,19 @@ from checker.physics.ventilation_rate import (
     OLDER_EDITIONS,
     annual_infiltration,
     counted_flow,
+    cycle_turnover,
     infiltration_credit,
     occupancy_adder,
     rate_by_edition,
 )
-from checker.quantities.airtightness import house_of, leakage_flow
+from checker.quantities.airtightness import house_of, leakage_flow, stack_height
 from checker.quantities.ventilation import SLACK, dwelling, is_balanced
 from checker.quantities.whole_house import Running, cycle_hours, exhaust_of, needed, run_share, supply_of
+
+RECALLED_CREDIT = (2016, 2022)
+"""Editions of whose leakage credit something is held from memory."""
+UNCUT_CREDIT = (2016,)
+"""Of these, editions of which only the greatest credit is."""
 
 
 def edition(case: Case) -> int:
@@ -54,9 +60,27 @@ def checked_cycle(case: Case, part: Running, year: int) -> None:
         return  # an air handler's timer works within the hour
     hours = cycle_hours(case, part.setting)
     if hours > LONGEST_AVERAGED_CYCLE * (1 + SLACK):
+        turnover = cycle_turnover(standard_rate(case, case.design), hours, dwelling(case).floor_area)
         raise CannotJudge(
-            f"{part.name} cycles in {hours:g} h: beyond {LONGEST_AVERAGED_CYCLE:g} h the standard wants its table"
+            f"{part.name} cycles in {hours:g} h: beyond {LONGEST_AVERAGED_CYCLE:g} h the standard wants its table of "
+            f"effectiveness, here at a turnover of {turnover:.2g}"
         )
+
+
+@quantity("airflow", "0.052 x Q50 x wsf x (height / 8.2 ft)^0.4", "ASHRAE 62.2, 4.1.2")
+def mean_infiltration(case: Case, node: object) -> float:
+    """Infiltration averaged over the year, by airtightness, weather and height."""
+    site = site_of(case)
+    leak, weather, height = gather(
+        [
+            lambda: leakage_flow(case, node),
+            lambda: float(case.get(site, "weather_factor")),
+            lambda: stack_height(case, case.design),
+        ]
+    )
+    if weather <= 0 or height <= 0:
+        raise CannotJudge("a weather factor or a height of nothing is outside the range of the equation")
+    return annual_infiltration(leak, weather, height)
 
 
 @quantity("airflow", "0.052 x Q50 x wsf x (height / 8.2 ft)^0.4, less by edition", "ASHRAE 62.2, 4.1.2")
@@ -66,22 +90,10 @@ def leakage_credit(case: Case, node: object) -> float:
         case.codebook.require("standard-leakage-credit")
     except NotApplicable:
         return 0.0
-    house, site = house_of(case), site_of(case)
-    leak, weather, height = gather(
-        [
-            lambda: leakage_flow(case, node),
-            lambda: float(case.get(site, "weather_factor")),
-            lambda: either(
-                lambda: float(case.get(house, "height")),
-                lambda: float(case.get(house, "stories")) * float(case.get(house, "ceiling_height")),
-            ),
-        ]
-    )
-    if weather <= 0 or height <= 0:
-        raise CannotJudge("a weather factor or a height of nothing is outside the range of the equation")
-    share = case.maybe(house, "exterior_share")
+    infiltration = mean_infiltration(case, node)
+    share = case.maybe(house_of(case), "exterior_share")
     return infiltration_credit(
-        edition(case), standard_rate(case, node), annual_infiltration(leak, weather, height),
+        edition(case), standard_rate(case, node), infiltration,
         balanced=is_balanced(case, node), exterior_share=1.0 if share is None else float(share), new_dwelling=True,
     )  # fmt: skip
 
@@ -95,10 +107,19 @@ def site_of(case: Case) -> Site:
 @quantity("airflow", "total, less the leakage credit where the fans do not reach the total without it")
 def rate_wanted_by_standard(case: Case, node: object) -> float:
     """Rate that the fans must reach by the standard; the credit is asked for only where it is needed."""
-    total = standard_rate(case, node)
-    if rate_by_standard(case, node) >= total * (1 - SLACK):
+    total, provided = standard_rate(case, node), rate_by_standard(case, node)
+    if provided >= total * (1 - SLACK):
         return total
-    return total - leakage_credit(case, node)
+    wanted = total - leakage_credit(case, node)
+    if edition(case) in RECALLED_CREDIT and total - greatest_credit(case, node) <= provided < wanted:
+        raise CannotJudge("how much of the leakage counts in that edition is only recalled, and it decides: see its 4.1.2")
+    return wanted
+
+
+def greatest_credit(case: Case, node: object) -> float:
+    """The most that the credit can take off: uncut, and where the form itself is recalled, all of the infiltration."""
+    share = case.maybe(house_of(case), "exterior_share") if edition(case) in UNCUT_CREDIT else None
+    return min(standard_rate(case, node), mean_infiltration(case, node) * (1.0 if share is None else float(share)))
 
 
 @quantity("airflow", "7.5 cfm for each person above bedrooms and one", "ASHRAE 62.2, 4.1.1")

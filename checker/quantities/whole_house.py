@@ -5,12 +5,14 @@ from functools import partial
 from checker.case import Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.equipment import Equipment
 from checker.design.fans import Fan, Setting
+from checker.design.fields import fold
 from checker.design.hoods import Hood
 from checker.quantities.movers import Device, exhaust_flow, is_continuous, label, supply_flow
 from checker.record import Record
 
 NOT_FOR_ROOMS = ("recirculating", "transfer", "booster")
 NOT_VENTILATION = ("attic", "whole-house cooling")
+ON_DEMAND_NAMES = frozenset({"on demand", "demand", "intermittent"})
 
 
 class Running(Record):
@@ -41,9 +43,15 @@ def way_of_running(case: Case, setting: Setting) -> str:
         return "continuous"
     if case.maybe(setting, "on_time") is not None:
         return "cycles"
-    if case.maybe(setting, "run") is not None or setting.runs_with:
-        return "on demand"
-    return ""
+    told = case.maybe(setting, "run") is not None or setting.runs_with or fold(setting.name) in ON_DEMAND_NAMES
+    return "on demand" if told or starts_with_an_exhaust(case, setting) else ""
+
+
+def starts_with_an_exhaust(case: Case, setting: Setting) -> bool:
+    """Whether its fan is named as the make-up air of an exhaust and is interlocked with it."""
+    exhausts: list[Fan | Hood] = [*case.design.hoods.values(), *case.design.fans.values()]
+    records = [each.make_up_air for each in exhausts if each.make_up_air is not None]
+    return any(record.fan == setting.up.name and bool(case.maybe(record, "interlock")) for record in records)
 
 
 def is_sure(case: Case, device: Fan | Hood) -> bool:

@@ -8,7 +8,7 @@ from checker.design.fields import Energy, Ratio, Share
 from checker.physics.heating_season import season_bins
 from checker.quantities.energy import climate_region, season, stated_bins
 from checker.quantities.equipment import Group
-from checker.quantities.heat_pump import backup_of, heating_told
+from checker.quantities.heat_pump import heating_told, helped_by_fuel
 from checker.quantities.seasonal_efficiency import prices_of
 from checker.quantities.ventilation_standard import site_of
 from checker.record import Record
@@ -37,8 +37,7 @@ def season_length(case: Case, group: Group) -> float:
 @quantity("", "bins of the season, as long as stated or as make up the degree days", "bin method; AHRI 210/240-2017")
 def winter_energy(case: Case, group: Group) -> WinterEnergy:
     """A winter of a group of one heat pump with its table. CannotJudge where fuel helps it."""
-    helper = backup_of(case, group.units[0])
-    if helper is not None and helper.kind == "fuel":
+    if helped_by_fuel(case, group.units[0]):
         raise CannotJudge(f"fuel helps {group.name}: how the heat is shared between them is not worked out here")
     both: list[Callable[[], object]] = [partial(season, case, group), partial(season_length, case, group)]
     gather(both)

@@ -1,7 +1,7 @@
 """A condensate drain ends where its water does harm.
 
 Water on a walk or street freezes or grows slime, and people fall. In a crawl space or attic it rots the house and feeds
-mould. The code wants an approved place and forbids streets, alleys and other places where it is a nuisance.
+mold. The code wants an approved place and forbids streets, alleys and other places where it is a nuisance.
 
 Lead it to a floor drain, a standpipe with an air gap, a dry well, or the ground away from walks and foundation, as the
 local authority accepts.

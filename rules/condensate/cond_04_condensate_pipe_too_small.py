@@ -17,7 +17,7 @@ from checker.rule import Finding, Meets, Rule
 def size(case: Case, drain: CondensateDrain) -> float:
     """Nominal size of the pipe. CannotJudge for a thin one with a pump, whose tube goes by its maker."""
     stated = float(case.get(drain, "size"))
-    if stated < float(case.limit("condensate-pipe-size")) and case.maybe(drain, "pump") is not None:
+    if stated < float(case.codebook.compared("condensate-pipe-size")) and case.maybe(drain, "pump") is not None:
         raise CannotJudge("the tube after a pump goes by the pump's instructions; the pipe before it is judged")
     return stated
 

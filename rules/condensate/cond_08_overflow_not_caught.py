@@ -1,6 +1,6 @@
 """A coil stands where its overflow would damage the house, and nothing catches it.
 
-The first drain stops up sooner or later. Over a ceiling or a finished floor that means stains, mould and a new ceiling.
+The first drain stops up sooner or later. Over a ceiling or a finished floor that means stains, mold and a new ceiling.
 The code then wants one of four: a pan with its own drain, a second drain of the unit's pan, a pan with a switch, or a
 water-level device that stops the unit.
 

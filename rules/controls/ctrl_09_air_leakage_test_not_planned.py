@@ -10,13 +10,15 @@ from checker import each
 from checker.case import Case, Missing
 from checker.design import Design
 from checker.quantities.required_tests import leakage_test
-from checker.quantities.stage import is_sketch
+from checker.quantities.stage import is_alteration, is_sketch
 from checker.quantities.ventilation_controls import Told
 from checker.rule import Finding, Meets, Rule
 
 
 def is_due(case: Case, design: Design) -> bool:
-    """A sketch need not say yet who tests the house."""
+    """A sketch need not say yet who tests the house, and an altered house is not held to the test."""
+    if is_alteration(case):
+        return False
     if not is_sketch(case):
         return True
     try:

@@ -15,8 +15,6 @@ from checker.quantities.dryer_duct import burns_gas, is_ductless, outlet
 from checker.quantities.surroundings import NOT_OUTDOORS, place_of
 from checker.rule import Finding, Meets, Rule
 
-PASSED_ON = ("equipment", "fans")
-
 
 @quantity()
 def end(case: Case, dryer: Dryer) -> str:

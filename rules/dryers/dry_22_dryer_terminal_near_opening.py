@@ -10,8 +10,8 @@ from windows, doors and vents. Where the dryer's instructions give a distance, i
 from checker.case import Case, quantity
 from checker.design.openings import Opening
 from checker.quantities.clearances import (
-    Neighbour,
-    neighbours,
+    Neighbor,
+    neighbors,
     numbers_of,
     settled,
     that_open,
@@ -27,11 +27,11 @@ WAYS_IN = OUTDOOR_INTAKES | {
 
 
 @quantity()
-def ways_in(case: Case, terminal: Opening) -> list[Neighbour]:
+def ways_in(case: Case, terminal: Opening) -> list[Neighbor]:
     """Openings into the building around a dryer's terminal; soffit vents where the edition counts them."""
     soffits = case.limit("dryer-terminal-soffits") == "yes"
     kinds = WAYS_IN | {"soffit vent"} if soffits else WAYS_IN
-    return that_open(case, terminal, neighbours(case, terminal, frozenset(kinds)))
+    return that_open(case, terminal, neighbors(case, terminal, frozenset(kinds)))
 
 
 @quantity()
@@ -49,7 +49,7 @@ def clearance_by_maker(case: Case, terminal: Opening) -> float | None:
 
 
 def check(
-    _terminal: Opening, around: list[Neighbour], unseen: list[str], by_maker: float | None, by_code: float
+    _terminal: Opening, around: list[Neighbor], unseen: list[str], by_maker: float | None, by_code: float
 ) -> Meets | Finding:
     """Hold every opening against the instructions' distance, else the code's."""
     least = by_code if by_maker is None else by_maker

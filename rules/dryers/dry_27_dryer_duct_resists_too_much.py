@@ -10,14 +10,14 @@ friction is worked out at the dryer's rated airflow, with the fittings at their 
 from checker import each
 from checker.case import Case, Missing, quantity
 from checker.design.hoods import Dryer
-from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_metre
+from checker.physics.friction import ROUGHNESS_BY_MATERIAL, friction_per_meter
 from checker.quantities.dryer_duct import duct, is_ductless, length_with_fittings, the_duct
 from checker.quantities.places import Span
 from checker.rule import Finding, Meets, Num, Rule
 from checker.sizes import Size, equivalent_diameter
 
 NEAR = 1e-4
-STEEL = ROUGHNESS_BY_MATERIAL["galvanised steel"].value
+STEEL = ROUGHNESS_BY_MATERIAL["galvanized steel"].value
 RIBBED = ROUGHNESS_BY_MATERIAL["metallic corrugated flexible"].value
 FLEXIBLE = ("flexible", "semi-rigid aluminum")
 
@@ -34,13 +34,13 @@ def own_friction(case: Case, dryer: Dryer) -> float:
     airway = the_duct(case, dryer, "size")
     size: Size = case.get(airway, "size")
     roughness = RIBBED if airway.material in FLEXIBLE else STEEL
-    return friction_per_metre(rated_airflow(case, dryer), equivalent_diameter(size), roughness)
+    return friction_per_meter(rated_airflow(case, dryer), equivalent_diameter(size), roughness)
 
 
 @quantity("friction_rate", "Darcy-Weisbach with the Colebrook factor", "ASHRAE Handbook - Fundamentals 2021, ch. 21")
 def usual_friction(case: Case, dryer: Dryer) -> float:
     """Friction in 4 in smooth metal at the rated airflow, Pa/m."""
-    return friction_per_metre(rated_airflow(case, dryer), float(case.limit("dryer-duct-diameter")), STEEL)
+    return friction_per_meter(rated_airflow(case, dryer), float(case.limit("dryer-duct-diameter")), STEEL)
 
 
 def of_other_size(case: Case, dryer: Dryer) -> bool:

@@ -1,7 +1,7 @@
 """Flexible duct is bent more sharply than its own diameter.
 
 A tight bend folds the liner of flexible duct flat on the inside and closes part of it. Its trade standard asks
-for a centreline radius of at least one diameter, and for a straight piece of a diameter before the bend.
+for a centerline radius of at least one diameter, and for a straight piece of a diameter before the bend.
 
 Use a wider bend, or a rigid elbow where there is no room for one.
 """
@@ -28,7 +28,7 @@ def bent(case: Case) -> list[Airway]:
 
 @quantity("diameter", source="a tight or mitered bend has half a diameter, a smooth one a diameter and a half")
 def bend_radius(case: Case, duct: Airway) -> float:
-    """Centreline radius of the bends."""
+    """Centerline radius of the bends."""
     diameter = equivalent_diameter(case.get(duct, "size"))
     words = {"mitered": 0.5, "tight": 0.5, "smooth": 1.5}
     stated: str = case.get(duct, "elbow_radius")

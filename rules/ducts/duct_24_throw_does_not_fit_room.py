@@ -9,6 +9,7 @@ Choose the outlet, or its blades, for this airflow and distance from the maker's
 
 from checker.case import Case, given
 from checker.design.ducts import Outlet
+from checker.quantities.delivered_air import throw_at_design
 from checker.quantities.duct_scope import outlets
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -26,7 +27,7 @@ def check(outlet: Outlet, throw: float, distance: float, window: list[float]) ->
     if low * (1.0 - 1e-9) <= throw <= high * (1.0 + 1e-9):
         return Meets(numbers)
     return Finding(
-        "outlet {outlet} throws {throw} toward a wall {distance_to_wall} away",
+        "outlet {outlet} throws {throw_at_design} toward a wall {distance_to_wall} away",
         at="throw",
         help="choose an outlet or blade setting that throws {low} to {high} at its airflow",
         numbers=numbers,
@@ -35,6 +36,6 @@ def check(outlet: Outlet, throw: float, distance: float, window: list[float]) ->
 
 RULE = Rule(
     code="DUCT-24", name="throw-does-not-fit-room", severity="note", since="0.1",
-    over=throwing, needs=(given("throw"), given("distance_to_wall")), limits=("throw-window",), check=check,
+    over=throwing, needs=(throw_at_design, given("distance_to_wall")), limits=("throw-window",), check=check,
     answers=("F57",), nothing="no outlet states its throw",
 )  # fmt: skip

@@ -9,8 +9,9 @@ delivers on the design day.
 """
 
 from checker.case import CannotJudge, Case, Missing, quantity
-from checker.physics.air import STANDARD_PRESSURE, pressure_ratio, sensible_heat_factor
+from checker.physics.air import sensible_heat_factor
 from checker.quantities.duct_balance import Served, room_airflow, served_rooms
+from checker.quantities.moist_air import pressure
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -18,9 +19,7 @@ from checker.rule import Finding, Meets, Num, Rule
 def needed_airflow(case: Case, served: Served) -> tuple[float, str, float]:
     """(airflow that the greater need asks for, which load it is, that load), m3/s and W."""
     system, room = served.system, served.room
-    site = case.design.site
-    elevation = (case.maybe(site, "elevation") if site is not None else None) or 0.0
-    factor = sensible_heat_factor(STANDARD_PRESSURE * pressure_ratio(elevation))
+    factor = sensible_heat_factor(pressure(case, case.design))
     needs = []
     for load_key, air_key, indoor_key, word in (
         ("heating_load", "greatest_supply_temperature", "winter_temperature", "heating"),

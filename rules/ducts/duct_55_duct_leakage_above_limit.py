@@ -25,10 +25,11 @@ def check(system: DuctSystem, total: float, limit: Allowed, area: float) -> Meet
         return Meets({**numbers, "allowed": Num(limit.least, "leakage")})
     if total <= limit.greatest * SLACK:
         raise Missing(*limit.ask)
-    how = "tested" if system.leakage is not None and system.leakage.tested else "aimed at"
+    by_class = system.leakage is not None and system.leakage.total is None
+    how = "tested" if system.leakage is not None and system.leakage.tested else "by its class" if by_class else "aimed at"
     return Finding(
         f"{{total_leakage}} of leakage {how} for {system.name}, which serves {{served}}, is more than {{allowed}}",
-        at="leakage.total",
+        at="leakage" if by_class else "leakage.total",
         help="seal boots, takeoffs, the cabinet and the return until {allowed} is met",
         numbers=numbers,
     )

@@ -1,7 +1,7 @@
 """A cold supply duct sweats in summer in the attic, crawl space, garage or basement.
 
 While the equipment cools, the outside of a bare or thinly insulated duct falls below the dew point of the damp
-air around it. Water runs along the metal, drips into ceilings and feeds mould.
+air around it. Water runs along the metal, drips into ceilings and feeds mold.
 
 The surface is worked out for the mean temperature of the summer design day at the outdoor dew point; a basement
 is taken at 75 degF and 60 %. Supply air counts as 55 degF where the file states none. Insulate the duct to the

@@ -4,15 +4,17 @@ Air leakage is often the largest single heat loss of a house, and it carries moi
 limit at 50 Pa that a blower-door test must show; a target above it cannot pass.
 
 Set the target at the limit or below, and plan the air barrier for it; after a test, find and seal the leaks and
-test again. From 2021 on small and attached dwellings, and all that follow another path than the prescriptive one, may
-be held to their leakage per area of envelope instead.
+test again. An existing house that is altered is not held to it: `project.work: alteration` says so. From 2021 on
+small and attached dwellings, and all that follow another path than the prescriptive one, may be held to their
+leakage per area of envelope instead.
 """
 
 from checker import each
 from checker.case import Case, Missing, NotApplicable, quantity
 from checker.design.house import House
 from checker.quantities.airtightness import air_changes_at_50, airtightness, leakage_flow
-from checker.quantities.energy import LeakageLimit, energy_paper, leakage_limit
+from checker.quantities.energy import LeakageLimit, code_path, leakage_limit
+from checker.quantities.stage import is_alteration
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -22,6 +24,20 @@ def leaky(case: Case) -> list[House]:
     if house is None or not (case.speaks_of(house, "airtightness") or house.measured is not None):
         return []
     return each.house(case)
+
+
+def is_new(case: Case, _house: House) -> bool:
+    """An existing house that is altered is not held to the air leakage of a new one."""
+    return not is_alteration(case)
+
+
+@quantity()
+def help_for(case: Case, _house: House) -> str:
+    """What to change; where nobody says what is built, that too."""
+    plan = "plan the air barrier for {most} or less and test it, or seal the leaks and test again"
+    project = case.design.project
+    told = project is not None and case.maybe(project, "work") is not None
+    return plan if told else plan + "; for an existing house write `work: alteration` under `project`"
 
 
 def is_small(case: Case, house: House) -> bool:
@@ -57,7 +73,7 @@ def is_tight_enough(case: Case, house: House) -> bool:
             raise Missing("house.envelope_area")
         if leakage_flow(case, house) <= case.limit("air-leakage-of-small-dwellings") * envelope * (1 + 1e-9):
             return True
-    path = case.maybe(energy_paper(case), "code_path")
+    path = code_path(case)
     if path != "prescriptive" and is_tight_by_envelope(case, house):
         if path is None:
             raise Missing("papers.energy.code_path")
@@ -74,7 +90,9 @@ def is_measured(case: Case, house: House) -> bool:
     return measured is not None and airtightness(case, house) is measured
 
 
-def check(house: House, leak: float, most: LeakageLimit, tight: bool, measured: bool) -> Meets | Finding:
+def check(
+    house: House, leak: float, most: LeakageLimit, tight: bool, measured: bool, change: str
+) -> Meets | Finding:
     """A leakage above the limit is the finding."""
     word = "tested at" if measured or house.airtightness_is == "tested" else "planned for"
     numbers = {"most": Num(most.otherwise if leak > most.otherwise else most.limit, "ach50"), "word": Num(word)}
@@ -83,13 +101,14 @@ def check(house: House, leak: float, most: LeakageLimit, tight: bool, measured: 
     return Finding(
         "the house is {word} {air_changes_at_50}; its climate zone allows {most}",
         at="measured.airtightness" if measured else "airtightness",
-        help="plan the air barrier for {most} or less and test it, or seal the leaks and test again",
+        help=change,
         numbers=numbers,
     )
 
 
 RULE = Rule(
     code="ENER-01", name="air-leakage-above-limit", severity="correction", since="0.1",
-    over=leaky, needs=(air_changes_at_50, leakage_limit, is_tight_enough, is_measured), cites=("air-leakage",), check=check,
+    over=leaky, when=is_new, needs=(air_changes_at_50, leakage_limit, is_tight_enough, is_measured, help_for),
+    cites=("air-leakage", "alteration-without-leakage-test"), check=check,
     nothing="the airtightness of the house is not stated", answers=("R11", "R12", "R13"),
 )  # fmt: skip

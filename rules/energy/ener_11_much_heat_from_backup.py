@@ -12,7 +12,13 @@ from checker.case import Case, quantity
 from checker.physics.heat_pump import SeasonalEnergy
 from checker.quantities.energy import season, with_tables
 from checker.quantities.equipment import Group
+from checker.quantities.heat_pump import helped_by_fuel
 from checker.rule import Finding, Meets, Num, Rule
+
+
+def is_electric(case: Case, group: Group) -> bool:
+    """Its backup burns fuel."""
+    return not helped_by_fuel(case, group.units[0])
 
 
 @quantity("share", "heat of the backup / heat of the winter")
@@ -42,6 +48,6 @@ def check(group: Group, share: float, energy: SeasonalEnergy, most: float) -> Me
 
 RULE = Rule(
     code="ENER-11", name="much-heat-from-backup", severity="note", since="0.1",
-    over=with_tables, needs=(backup_share, season), limits=("backup-share",), cites=("no-load-temperature",),
+    over=with_tables, when=is_electric, needs=(backup_share, season), limits=("backup-share",), cites=("no-load-temperature",),
     check=check, nothing="no single heat pump has a performance table",
 )  # fmt: skip

@@ -9,7 +9,7 @@ State the least capacity, choose a unit with a lower one, or let one ducted unit
 """
 
 from checker.case import Case, Missing, quantity
-from checker.quantities.equipment import BURNING_KINDS, Group, all_heating, is_heat_pump
+from checker.quantities.equipment import Group, all_heating, burns, is_heat_pump
 from checker.quantities.sizing import Extent, heating_extent
 from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
 from checker.rule import Finding, Meets, Num, Rule
@@ -21,7 +21,7 @@ def by_compressor(case: Case) -> list[Group]:
         group
         for group in all_heating(case)
         if any(is_heat_pump(case, unit) for unit in group.units)
-        and not any(unit.kind in BURNING_KINDS for unit in group.units)
+        and not any(burns(unit) for unit in group.units)
     ]
 
 

@@ -8,7 +8,7 @@ Choose the next smaller size, or one with stages that run down to the load. A la
 """
 
 from checker.case import Case, either, quantity
-from checker.quantities.equipment import BURNING_KINDS, Group, all_cooling, all_heating
+from checker.quantities.equipment import Group, all_cooling, all_heating, burns
 from checker.quantities.heat_pump import heating_of
 from checker.quantities.sizing import burner_output, least_of
 from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
@@ -17,7 +17,7 @@ from checker.rule import Finding, Meets, Num, Rule
 
 def single_burners(case: Case) -> list[Group]:
     """Furnaces and boilers that heat their rooms alone."""
-    return [group for group in all_heating(case) if len(group.units) == 1 and group.units[0].kind in BURNING_KINDS]
+    return [group for group in all_heating(case) if len(group.units) == 1 and burns(group.units[0])]
 
 
 def has_load(case: Case, group: Group) -> bool:

@@ -1,16 +1,17 @@
 """A heat pump stops at an outdoor temperature above that of the winter design day, and nothing takes its place.
 
 Below its lowest operating temperature, or a lock-out set by hand, the compressor is off. On the nights for which
-the heating is designed there is then no heat at all, unless backup carries the whole load.
+the heating is designed there is then no heat at all, unless backup carries the whole load. Parts of the load that rest on
+recalled coefficients are left out here.
 
 Choose a unit that runs down to the design temperature, or show backup for the whole load at that temperature.
 """
 
 from checker.case import Case, Missing, quantity
 from checker.design.equipment import Equipment
-from checker.quantities.equipment import BURNING_KINDS, Group, all_heating, indoor_units, is_heat_pump
-from checker.quantities.heat_pump import backup_capacity, heat_at_design, lowest_operating
-from checker.quantities.unit_loads import group_heating_load
+from checker.quantities.equipment import Group, all_heating, burns, indoor_units, is_heat_pump
+from checker.quantities.heat_pump import backup_capacity, lowest_operating
+from checker.quantities.sure_heat import greatest_of_unit, sure_load
 from checker.quantities.ventilating_handlers import winter_outdoor
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -47,22 +48,22 @@ def lowest_of_unit(case: Case, unit: Equipment) -> float:
 
 @quantity()
 def others_carry(case: Case, unit: Equipment) -> bool:
-    """Whether what still runs at the design temperature carries the load; not asked where all keeps running."""
+    """Whether what still runs at the design temperature may carry the load; not asked where all keeps running."""
     outdoor = winter_outdoor(case, unit)
     if lowest_of_unit(case, unit) <= outdoor:
         return True
     for group in groups_of(case, unit):
         heat = sum(still_given(case, each, outdoor) for each in group.units)
-        if heat <= 0.0 or heat < group_heating_load(case, group):
+        if heat <= 0.0 or heat < sure_load(case, group):
             return False
     return True
 
 
 def still_given(case: Case, unit: Equipment, outdoor: float) -> float:
-    """Heat of a unit at an outdoor temperature: its backup alone where its compressor is off."""
-    by_compressor = is_heat_pump(case, unit) and unit.kind not in BURNING_KINDS
+    """The most heat of a unit at an outdoor temperature: its backup alone where its compressor is off."""
+    by_compressor = is_heat_pump(case, unit) and not burns(unit)
     lowest = lowest_operating(case, unit) if by_compressor else None
-    return backup_capacity(case, unit) if lowest is not None and lowest > outdoor else heat_at_design(case, unit)
+    return backup_capacity(case, unit) if lowest is not None and lowest > outdoor else greatest_of_unit(case, unit)
 
 
 def check(unit: Equipment, lowest: float, outdoor: float, carried: bool) -> Meets | Finding:

@@ -7,38 +7,58 @@ Set the outdoor lock-out a few degrees above the balance point. That point is wh
 crosses the load line of the house, which here falls to nothing at 65 degF.
 """
 
-from checker.case import Case, quantity
-from checker.design.equipment import Equipment
+from checker.case import Case, Missing, path_of, quantity
+from checker.design.performance import Backup
 from checker.quantities.equipment import Group, all_heating
-from checker.quantities.heat_pump import Balance, balance
+from checker.quantities.heat_pump import Balance, backup_of, balance
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def locked_unit(case: Case, group: Group) -> Equipment | None:
-    """The unit of a group whose backup has an outdoor lock-out."""
-    locked = (u for u in group.units if u.backup is not None and case.speaks_of(u.backup, "lock_out"))
-    return next(locked, None)
+class Locked(Record):
+    """A heating group whose backup has an outdoor lock-out; `path` is where that stands, at its outdoor unit or its own."""
+
+    path: str
+    group: Group
+    backup: Backup
 
 
-def with_lock_out(case: Case) -> list[Group]:
+def locked_backup(case: Case, group: Group) -> Backup | None:
+    """The first backup in a group that has an outdoor lock-out; one that is to be decided has none yet."""
+    for unit in group.units:
+        try:
+            backup = backup_of(case, unit)
+        except Missing:
+            continue
+        if backup is not None and case.speaks_of(backup, "lock_out"):
+            return backup
+    return None
+
+
+def with_lock_out(case: Case) -> list[Locked]:
     """Heating groups whose backup has an outdoor lock-out."""
-    return [group for group in all_heating(case) if locked_unit(case, group) is not None]
+    pairs = [(group, locked_backup(case, group)) for group in all_heating(case)]
+    return [Locked(path_of(backup, "lock_out"), group, backup) for group, backup in pairs if backup is not None]
 
 
 @quantity("temperature")
-def lock_out(case: Case, group: Group) -> float:
+def lock_out(case: Case, locked: Locked) -> float:
     """Outdoor temperature above which the backup is locked out."""
-    unit = locked_unit(case, group)
-    assert unit is not None
-    return float(case.get(unit.backup, "lock_out"))
+    return float(case.get(locked.backup, "lock_out"))
 
 
-def check(group: Group, lock: float, found: Balance, margin: float) -> Meets | Finding:
+@quantity()
+def balance_point(case: Case, locked: Locked) -> Balance:
+    """Where capacity and load of the group are equal."""
+    return balance(case, locked.group)
+
+
+def check(locked: Locked, lock: float, found: Balance, margin: float) -> Meets | Finding:
     """Compare the lock-out with the balance point."""
     if found.temperature is None:
         return Meets()
     numbers = {
-        "unit": Num(group.name),
+        "unit": Num(locked.group.name),
         "balance": Num(found.temperature, "temperature"),
         "wanted": Num(found.temperature + margin / 3.0, "temperature"),
     }
@@ -46,14 +66,12 @@ def check(group: Group, lock: float, found: Balance, margin: float) -> Meets | F
         return Finding(
             "the backup of {unit} is locked out above {lock_out}; below {balance} the heat pump alone falls short, and "
             "between the two nothing helps it",
-            at="backup.lock_out",
             help="set the lock-out near {wanted}",
             numbers=numbers,
         )
     if lock > found.temperature + margin * (1 + 1e-9):
         return Finding(
             "the backup of {unit} is allowed up to {lock_out}; down to {balance} the heat pump carries the load alone",
-            at="backup.lock_out",
             help="set the lock-out near {wanted}",
             numbers=numbers,
         )
@@ -62,6 +80,6 @@ def check(group: Group, lock: float, found: Balance, margin: float) -> Meets | F
 
 RULE = Rule(
     code="EQUIP-14", name="lock-out-off-balance-point", severity="caution", since="0.1",
-    over=with_lock_out, needs=(lock_out, balance), limits=("lock-out-margin",), cites=("no-load-temperature",),
+    over=with_lock_out, needs=(lock_out, balance_point), limits=("lock-out-margin",), cites=("no-load-temperature",),
     check=check, nothing="no backup heat has an outdoor lock-out", answers=("H28",),
 )  # fmt: skip

@@ -11,13 +11,14 @@ Set the blower speed by the maker's table, or change the duct so that it gets th
 from checker.case import Case, path_of, quantity
 from checker.design.equipment import Equipment
 from checker.design.fields import AirflowPerHeat
+from checker.quantities.climate import is_warm_and_humid
 from checker.quantities.equipment import gives, outdoor_of
 from checker.quantities.sizing import airflow_for_capacity, unit_airflow
 from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 from checker.units import parse
 
-DUCTED = ("slim duct unit", "air handler", "packaged unit", "heat pump", "furnace")
+DUCTED = ("slim duct unit", "air handler", "packaged unit", "heat pump", "air conditioner", "furnace")
 
 
 class Range(Record):
@@ -46,7 +47,7 @@ def speaks_of_air(case: Case, unit: Equipment) -> bool:
 def usual_range(case: Case, unit: Equipment) -> Range:
     """Range of airflow for the capacity that is usual for its kind."""
     table = case.limit("airflow-for-capacity")
-    row = table.get(unit.kind, table["usual"])
+    row = table.get(unit.kind, table["humid climate" if is_warm_and_humid(case, unit) else "usual"])
     capacity = parse(row["of"], "heat_rate")
     return Range(parse(row["least"], "airflow") / capacity, parse(row["most"], "airflow") / capacity)
 

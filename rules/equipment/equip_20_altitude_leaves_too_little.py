@@ -10,7 +10,7 @@ fitter sets the burner for altitude.
 
 from checker.case import Case, quantity
 from checker.physics.sizing import ALTITUDE_START
-from checker.quantities.equipment import BURNING_KINDS, Group, all_heating
+from checker.quantities.equipment import Group, all_heating, burns
 from checker.quantities.heat_pump import heat_at_design
 from checker.quantities.sizing import altitude_share, elevation
 from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
@@ -23,7 +23,7 @@ def gas_burners(case: Case) -> list[Group]:
         group
         for group in all_heating(case)
         if len(group.units) == 1
-        and group.units[0].kind in BURNING_KINDS
+        and burns(group.units[0])
         and group.units[0].fuel not in ("electric", "wood", "pellet")
         and (group.units[0].heating is None or group.units[0].heating.at_design is None)
     ]

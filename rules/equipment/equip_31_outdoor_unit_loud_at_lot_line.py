@@ -1,7 +1,7 @@
 """An outdoor unit is loud at the lot line.
 
 Sound falls by 6 dB for each doubling of the distance in the open; walls and fences near the unit throw 3 to 6 dB
-of it back. Most local ordinances allow between 45 and 55 dB(A) at the neighbour's at night, and a neighbour's
+of it back. Most local ordinances allow between 45 and 55 dB(A) at the neighbor's at night, and a neighbor's
 bedroom window is where complaints come from.
 
 Move the unit away from the lot line or to another side of the house, choose a quieter one, and look up the local
@@ -27,7 +27,7 @@ def check(unit: Equipment, level: float, distance: float, most: float) -> Meets 
     if level <= most + 1e-9:
         return Meets(numbers)
     return Finding(
-        "{unit} gives about {level_at_lot_line} at the lot line {to_lot_line} away; neighbours expect {limit} or less",
+        "{unit} gives about {level_at_lot_line} at the lot line {to_lot_line} away; neighbors expect {limit} or less",
         at=sound_field(unit),
         help="move {unit} to {far_enough} from the lot line, or choose a quieter one; look up the local ordinance",
         numbers=numbers,

@@ -7,16 +7,28 @@ Look for the least capacity at 47 degF in the maker's table, and choose the unit
 falls in a straight line to nothing at 65 degF here.
 """
 
-from checker.case import Case, quantity
-from checker.quantities.equipment import Group
+from checker.case import CannotJudge, Case, NotApplicable, quantity
+from checker.quantities.equipment import Group, gives
 from checker.quantities.mild_weather import Steady, steady, turning_down
-from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
+from checker.quantities.unit_loads import (
+    group_cooling_sensible,
+    group_heating_load,
+    loads_spoken_of,
+    speaks_of_rooms,
+)
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def has_load(case: Case, _group: Group) -> bool:
-    """The file holds no load at all."""
-    return loads_spoken_of(case, "heating_load")
+def has_load(case: Case, group: Group) -> bool:
+    """The file holds no load at all, or its rooms need more cooling than heating, which decides the size of the unit."""
+    if not loads_spoken_of(case, "heating_load"):
+        return False
+    if not gives(case, group.units[0], "cooling") or not speaks_of_rooms(case, group, "cooling_load"):
+        return True
+    try:
+        return group_heating_load(case, group) >= group_cooling_sensible(case, group)
+    except (CannotJudge, NotApplicable):
+        return True
 
 
 @quantity("temperature")

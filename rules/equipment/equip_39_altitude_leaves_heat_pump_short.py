@@ -9,7 +9,7 @@ place, and choose the size that still carries the load; or add backup heat.
 
 from checker.case import Case, quantity
 from checker.physics.sizing import ALTITUDE_START
-from checker.quantities.equipment import BURNING_KINDS, Group, all_heating, is_heat_pump
+from checker.quantities.equipment import Group, all_heating, burns, is_heat_pump
 from checker.quantities.sizing import elevation
 from checker.quantities.thin_air import heat_in_thin_air
 from checker.quantities.unit_loads import group_heating_load, loads_spoken_of
@@ -22,7 +22,7 @@ def heat_pumps(case: Case) -> list[Group]:
         group
         for group in all_heating(case)
         if any(is_heat_pump(case, unit) for unit in group.units)
-        and not any(unit.kind in BURNING_KINDS for unit in group.units)
+        and not any(burns(unit) for unit in group.units)
     ]
 
 

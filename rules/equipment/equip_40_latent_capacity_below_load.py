@@ -11,10 +11,9 @@ from checker.case import Case, quantity
 from checker.design.equipment import Capacity
 from checker.quantities.cooling_capacity import has_cooling_table
 from checker.quantities.equipment import Group, all_cooling
-from checker.quantities.loads import block_cooling_latent
 from checker.quantities.sizing import cooling_of, cooling_total, sensible_extent
 from checker.quantities.stated_loads import loads_paper
-from checker.quantities.unit_loads import group_cooling_sensible
+from checker.quantities.unit_loads import group_cooling_latent, group_cooling_sensible
 from checker.rule import Finding, Meets, Num, Rule
 
 
@@ -24,26 +23,20 @@ def tells_sensible(case: Case, capacity: Capacity) -> bool:
     return tabled or case.speaks_of(capacity, "sensible")
 
 
-def of_the_house(case: Case) -> list[Group]:
-    """What cools the whole house, where its sensible capacity is known and a latent load is stated or worked out."""
+def with_latent_load(case: Case) -> list[Group]:
+    """What cools, where its sensible capacity is known and a latent load is worked out, or stated for the whole house."""
     paper = loads_paper(case)
     told = case.speaks_of(paper, "cooling_latent") or case.speaks_of(paper, "cooling_total")
     if not told and case.design.envelope is None:
         return []
-    groups = [group for group in all_cooling(case) if group.whole_house]
+    groups = [group for group in all_cooling(case) if group.whole_house or case.design.envelope is not None]
     return [group for group in groups if all(tells_sensible(case, cooling_of(case, unit)) for unit in group.units)]
 
 
 def is_undried(case: Case, group: Group) -> bool:
     """A dehumidifier is shown, or there is no latent load."""
     dried = any(unit.kind == "dehumidifier" for unit in case.design.equipment.values())
-    return not dried and latent_load(case, group) > 0.0
-
-
-@quantity("heat_rate")
-def latent_load(case: Case, _group: Group) -> float:
-    """Latent cooling load of the house."""
-    return block_cooling_latent(case, case.design)
+    return not dried and group_cooling_latent(case, group) > 0.0
 
 
 @quantity("heat_rate", "total - sensible capacity")
@@ -62,7 +55,7 @@ def sensible_ratio(case: Case, group: Group) -> float:
 @quantity("share", "sensible / (sensible + latent load)")
 def ratio_of_load(case: Case, group: Group) -> float:
     """Sensible heat ratio of the load."""
-    sensible, latent = group_cooling_sensible(case, group), latent_load(case, group)
+    sensible, latent = group_cooling_sensible(case, group), group_cooling_latent(case, group)
     return sensible / (sensible + latent) if sensible + latent > 0.0 else 1.0
 
 
@@ -74,7 +67,7 @@ def check(
     if latent >= share * load * (1 - 1e-9):
         return Meets(numbers)
     return Finding(
-        "{unit} has {latent_part} of latent capacity for a latent load of {latent_load}: {sensible_ratio} of its capacity "
+        "{unit} has {latent_part} of latent capacity for a latent load of {group_cooling_latent}: {sensible_ratio} of its capacity "
         "is sensible, {ratio_of_load} of the load",
         at="cooling.sensible",
         help="show {short} more of latent capacity at the design conditions, or a dehumidifier",
@@ -84,7 +77,7 @@ def check(
 
 RULE = Rule(
     code="EQUIP-40", name="latent-capacity-below-load", severity="caution", since="0.1",
-    over=of_the_house, when=is_undried, needs=(latent_part, latent_load, sensible_ratio, ratio_of_load),
+    over=with_latent_load, when=is_undried, needs=(latent_part, group_cooling_latent, sensible_ratio, ratio_of_load),
     limits=("latent-capacity-for-load",), check=check,
-    nothing="no cooling of the whole house states its sensible part, or no latent load is known", answers=("H14", "H32"),
+    nothing="no cooling states its sensible part, or no latent load is known", answers=("H14", "H32"),
 )  # fmt: skip

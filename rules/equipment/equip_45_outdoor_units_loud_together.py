@@ -1,6 +1,6 @@
 """Several outdoor units, each quiet enough, are loud at the lot line together.
 
-Two equal sources give 3 dB more than one, four give 6 dB. Local ordinances look at the sum that a neighbour hears at
+Two equal sources give 3 dB more than one, four give 6 dB. Local ordinances look at the sum that a neighbor hears at
 night, when all units of a house run in the cold.
 
 Put the units on different sides of the house, choose quieter ones, or fewer. Where different lot lines are the
@@ -52,7 +52,7 @@ def check(together: Together, level: float, most: float) -> Meets | Finding:
     if level <= most + 1e-9:
         return Meets(numbers)
     return Finding(
-        "{units} give about {level_together} together at the lot line, if the same one is the nearest to them; neighbours "
+        "{units} give about {level_together} together at the lot line, if the same one is the nearest to them; neighbors "
         "expect {limit} or less",
         at="siting",
         help="put them on different sides of the house, or choose quieter ones; look up the local ordinance",

@@ -7,40 +7,61 @@ Lower the lock-out to the lowest temperature at which the maker lets the unit ru
 carries the whole load. With a fuel beside it prices decide, which is not judged here.
 """
 
-from checker.case import Case, quantity
+from checker.case import Case, path_of, quantity
 from checker.design.equipment import Equipment
+from checker.design.performance import Backup
 from checker.quantities.equipment import Group, all_heating, is_heat_pump
 from checker.quantities.heat_pump import Balance, backup_of, balance
 from checker.quantities.unit_loads import loads_spoken_of
+from checker.record import Record
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def is_locked(case: Case, unit: Equipment) -> bool:
-    """Whether a heat pump with electric backup has a lock-out of its compressor."""
+def locked_backup(case: Case, unit: Equipment) -> Backup | None:
+    """The electric backup of a heat pump, its own or its outdoor unit's, that has a lock-out of the compressor."""
     backup = backup_of(case, unit) if is_heat_pump(case, unit) else None
-    return backup is not None and backup.kind != "fuel" and case.speaks_of(backup, "compressor_lock_out")
+    is_one = backup is not None and backup.kind != "fuel" and case.speaks_of(backup, "compressor_lock_out")
+    return backup if is_one else None
 
 
-def with_lock_out(case: Case) -> list[Group]:
+class Locked(Record):
+    """A heat pump whose backup states a lock-out of the compressor; `path` is where that stands."""
+
+    path: str
+    group: Group
+    backup: Backup
+
+
+def with_lock_out(case: Case) -> list[Locked]:
     """Single heat pumps with electric backup and a lock-out of the compressor."""
-    return [group for group in all_heating(case) if len(group.units) == 1 and is_locked(case, group.units[0])]
+    found = []
+    for group in all_heating(case):
+        backup = locked_backup(case, group.units[0]) if len(group.units) == 1 else None
+        found += [] if backup is None else [Locked(path_of(backup, "compressor_lock_out"), group, backup)]
+    return found
 
 
-def has_loads(case: Case, _group: Group) -> bool:
+def has_loads(case: Case, _locked: Locked) -> bool:
     """The file holds no load at all."""
     return loads_spoken_of(case, "heating_load")
 
 
 @quantity("temperature")
-def compressor_off(case: Case, group: Group) -> float:
+def compressor_off(case: Case, locked: Locked) -> float:
     """Outdoor temperature below which the compressor is off."""
-    return float(case.get(backup_of(case, group.units[0]), "compressor_lock_out"))
+    return float(case.get(locked.backup, "compressor_lock_out"))
 
 
-def check(group: Group, off: float, found: Balance) -> Meets | Finding:
+@quantity()
+def balance_point(case: Case, locked: Locked) -> Balance:
+    """Where capacity and load of the heat pump are equal."""
+    return balance(case, locked.group)
+
+
+def check(locked: Locked, off: float, found: Balance) -> Meets | Finding:
     """Compare the lock-out with the balance point."""
     carried = found.temperature
-    numbers = {"unit": Num(group.name), "balance": Num(carried, "temperature") if carried is not None else Num("none")}
+    numbers = {"unit": Num(locked.group.name), "balance": Num(carried, "temperature") if carried is not None else Num("none")}
     if carried is None and found.short_at_design:
         return Meets(numbers)
     if carried is not None and off <= carried + 1e-9:
@@ -49,7 +70,6 @@ def check(group: Group, off: float, found: Balance) -> Meets | Finding:
         "down to {balance} it carries the load alone")  # fmt: skip
     return Finding(
         f"the compressor of {{unit}} is switched off below {{compressor_off}}; {until}",
-        at="backup.compressor_lock_out",
         help="lower the lock-out to the lowest temperature at which its maker lets it run",
         numbers=numbers,
     )
@@ -57,6 +77,6 @@ def check(group: Group, off: float, found: Balance) -> Meets | Finding:
 
 RULE = Rule(
     code="EQUIP-51", name="compressor-off-too-early", severity="note", since="0.1",
-    over=with_lock_out, when=has_loads, needs=(compressor_off, balance), cites=("compressor-runs-while-able",),
+    over=with_lock_out, when=has_loads, needs=(compressor_off, balance_point), cites=("compressor-runs-while-able",),
     check=check, nothing="no heat pump with electric backup has a lock-out of its compressor", answers=("H28",),
 )  # fmt: skip

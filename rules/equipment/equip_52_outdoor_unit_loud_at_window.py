@@ -1,7 +1,7 @@
 """An outdoor unit is loud outside a bedroom window.
 
 A window ajar takes 10 to 15 dB off what stands outside it, and people sleep badly above 30 dB. A unit below the
-bedroom, or across from the neighbour's, is what they complain of; in defrost it is louder than its rating.
+bedroom, or across from the neighbor's, is what they complain of; in defrost it is louder than its rating.
 
 Move the unit to a side without bedrooms, choose a quieter one, or put it farther away.
 """

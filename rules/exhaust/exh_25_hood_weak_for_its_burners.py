@@ -1,6 +1,7 @@
 """A hood moves less air than trade guidance gives to the gas burners below it.
 
-The guidance reckons about 100 cfm for each 10,000 Btu/h of burner input with everything lit, which few people do.
+The guidance reckons about 100 cfm for each 10,000 Btu/h of burner input with everything lit, which few people do. It was
+written for professional-style ranges; an ordinary household range is not held to it.
 It is a note, not a demand: in a tight house a strong hood needs make-up air and can pull flue gas back into the
 house, so a deep hood with a good catch and a moderate flow is often the better answer.
 
@@ -26,6 +27,11 @@ def over_burners(case: Case) -> list[Hood]:
     ]
 
 
+def is_large(case: Case, hood: Hood) -> bool:
+    """The guidance speaks of ranges with more burner input than an ordinary household one."""
+    return bool(case.get(hood.cooking, "input") > case.limit("ordinary-range-input") * (1 + 1e-9))
+
+
 @quantity("airflow", "burner input x airflow per input")
 def flow_for_burners(case: Case, hood: Hood) -> float:
     """What the guidance gives to the burners."""
@@ -47,7 +53,7 @@ def check(hood: Hood, heat: float, flow: float, advised: float) -> Meets | Findi
 
 RULE = Rule(
     code="EXH-25", name="hood-weak-for-its-burners", severity="note", since="0.1",
-    over=over_burners, needs=(given("cooking.input", "burner_input"), highest_flow, flow_for_burners),
-    cites=("hood-per-burner-input",), check=check, nothing="no hood hangs over gas burners of known input",
+    over=over_burners, when=is_large, needs=(given("cooking.input", "burner_input"), highest_flow, flow_for_burners),
+    cites=("hood-per-burner-input", "ordinary-range-input"), check=check, nothing="no hood hangs over gas burners of known input",
     answers=("B28",),
 )  # fmt: skip

@@ -8,23 +8,15 @@ The usual cause is the washable screen that comes with a slim duct unit. Put a r
 or in a box before the unit, and check that the blower can bear it.
 """
 
-from checker.case import Case, Missing
+from checker.case import Case
 from checker.design.equipment import Equipment
-from checker.quantities.ducted_units import best_merv, ducted_units, open_lengths, supply_length
+from checker.quantities.ducted_units import best_merv, ducted_units, is_filtered_by_standard
 from checker.rule import Finding, Meets, Rule
 
 
 def through_long_ducts(case: Case, unit: Equipment) -> bool:
     """Its supply ducts are no longer than 10 ft together, or it is an evaporative cooler."""
-    longest = case.limit("filter-duct-length")
-    if unit.kind == "evaporative cooler":
-        return False
-    if supply_length(case, unit) > longest:
-        return True
-    gaps = open_lengths(case, unit)
-    if gaps and best_merv(case, unit) < case.limit("filter-efficiency-2022"):
-        raise Missing(*gaps)
-    return bool(gaps)
+    return is_filtered_by_standard(case, unit, "filter-efficiency-2022")
 
 
 def check(unit: Equipment, merv: float, limit: float) -> Meets | Finding:

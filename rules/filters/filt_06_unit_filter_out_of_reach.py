@@ -7,24 +7,16 @@ can be replaced.
 Put the filter where people stand: in the return grille of the hall, or in a box with a door beside the unit.
 """
 
-from checker.case import Case, Missing, given
+from checker.case import Case, given
 from checker.design.equipment import Equipment
 from checker.design.filters import Filter
-from checker.quantities.filters import movers_served
+from checker.quantities.filters import served_filters
 from checker.rule import Finding, Meets, Rule
 
 
 def unit_filters(case: Case) -> list[Filter]:
     """Filters of heating and cooling equipment."""
-    found = []
-    for filter_ in case.design.filters.values():
-        try:
-            served = movers_served(case, filter_)
-        except Missing:
-            continue
-        if any(isinstance(mover, Equipment) for mover in served):
-            found.append(filter_)
-    return found
+    return [filter_ for filter_, served in served_filters(case) if any(isinstance(mover, Equipment) for mover in served)]
 
 
 def check(filter_: Filter, access: bool) -> Meets | Finding:

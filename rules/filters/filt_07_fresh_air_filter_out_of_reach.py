@@ -7,24 +7,16 @@ The usual cause is a filter box in the attic beside the fan. Put the box where p
 filter down to a grille.
 """
 
-from checker.case import Case, Missing, given
+from checker.case import Case, given
 from checker.design.fans import Fan
 from checker.design.filters import Filter
-from checker.quantities.filters import movers_served
+from checker.quantities.filters import served_filters
 from checker.rule import Finding, Meets, Rule
 
 
 def fan_filters(case: Case) -> list[Filter]:
     """Filters of fans alone."""
-    found = []
-    for filter_ in case.design.filters.values():
-        try:
-            served = movers_served(case, filter_)
-        except Missing:
-            continue
-        if all(isinstance(mover, Fan) for mover in served):
-            found.append(filter_)
-    return found
+    return [filter_ for filter_, served in served_filters(case) if all(isinstance(mover, Fan) for mover in served)]
 
 
 def check(filter_: Filter, access: bool) -> Meets | Finding:

@@ -12,7 +12,7 @@ same dwelling and driveways are judged elsewhere. Where only the distance is tol
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled, spoken_of
+from checker.quantities.clearances import Neighbor, asked_for, neighbors, numbers_of, settled, spoken_of
 from checker.quantities.opening_kinds import SEALED_DRAFTS, known_intakes, uses
 from checker.rule import Finding, Meets, Rule
 
@@ -21,9 +21,9 @@ SOURCES = FUEL_VENTS | {"plumbing vent", "street", "parking", "radon vent"}
 
 
 @quantity()
-def sources(case: Case, intake: Opening) -> list[Neighbour]:
+def sources(case: Case, intake: Opening) -> list[Neighbor]:
     """The contaminant sources around an intake."""
-    return neighbours(case, intake, SOURCES)
+    return neighbors(case, intake, SOURCES)
 
 
 @quantity()
@@ -44,7 +44,7 @@ def unseen_sources(case: Case, intake: Opening) -> list[str]:
 
 
 def check(
-    _intake: Opening, around: list[Neighbour], unseen: list[str], least: float, below: float
+    _intake: Opening, around: list[Neighbor], unseen: list[str], least: float, below: float
 ) -> Meets | Finding:
     """Hold every source against the distance, or against the height that frees it."""
     verdict = settled(around, least, rise=below, unplaced=unseen)

@@ -12,8 +12,8 @@ window or says `operable: no`.
 from checker.case import Case, quantity
 from checker.design.openings import Opening
 from checker.quantities.clearances import (
-    Neighbour,
-    neighbours,
+    Neighbor,
+    neighbors,
     numbers_of,
     settled,
     that_open,
@@ -27,11 +27,11 @@ PASSIVE = frozenset({"door", "combustion air intake"})
 
 
 @quantity()
-def openings_nearby(case: Case, exhaust: Opening) -> list[Neighbour]:
+def openings_nearby(case: Case, exhaust: Opening) -> list[Neighbor]:
     """Doors, passive intakes, and windows: fixed ones only where the edition counts them."""
     fixed = case.limit("fixed-openings-count") == "yes"
     kinds = PASSIVE | INTAKES | {"window"} | ({"fixed window"} if fixed else set())
-    found = neighbours(case, exhaust, kinds, lambda other: not_driven(case, other))
+    found = neighbors(case, exhaust, kinds, lambda other: not_driven(case, other))
     return found if fixed else that_open(case, exhaust, found)
 
 
@@ -47,7 +47,7 @@ def windows_not_shown(case: Case, exhaust: Opening) -> list[str]:
 
 
 def check(
-    _exhaust: Opening, around: list[Neighbour], unseen: list[str], least: float, above: float | None
+    _exhaust: Opening, around: list[Neighbor], unseen: list[str], least: float, above: float | None
 ) -> Meets | Finding:
     """Hold every opening against the distance, or against the height that frees the exhaust."""
     verdict = settled(around, least, drop=above, unplaced=unseen)

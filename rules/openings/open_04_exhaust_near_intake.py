@@ -13,15 +13,15 @@ from checker.case import Case, quantity
 from checker.design.fans import Fan
 from checker.design.hoods import Hood
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled
+from checker.quantities.clearances import Neighbor, asked_for, neighbors, numbers_of, settled
 from checker.quantities.opening_kinds import ROOM_EXHAUSTS, is_mechanical, known_intakes, unplaced_exhausts
 from checker.rule import Finding, Meets, Rule
 
 
 @quantity()
-def exhausts_nearby(case: Case, intake: Opening) -> list[Neighbour]:
+def exhausts_nearby(case: Case, intake: Opening) -> list[Neighbor]:
     """The bath, kitchen and other exhausts around an intake."""
-    return neighbours(case, intake, ROOM_EXHAUSTS)
+    return neighbors(case, intake, ROOM_EXHAUSTS)
 
 
 @quantity()
@@ -41,7 +41,7 @@ def is_driven(case: Case, intake: Opening) -> bool:
 
 
 def check(
-    _intake: Opening, around: list[Neighbour], unseen: list[str], least: float, above: float
+    _intake: Opening, around: list[Neighbor], unseen: list[str], least: float, above: float
 ) -> Meets | Finding:
     """Hold every exhaust against the distance, or against the height that frees it."""
     verdict = settled(around, least, rise=above, unplaced=unseen)

@@ -10,13 +10,13 @@ The usual cause is that both ducts leave through one joist bay. Installation ins
 from checker.case import Case, Missing, NotApplicable, quantity
 from checker.design.fans import Fan
 from checker.physics.distances import ROUNDING
-from checker.quantities.clearances import Neighbour, neighbour
+from checker.quantities.clearances import Neighbor, neighbor
 from checker.quantities.opening_kinds import COMBINED, kind, uses
 from checker.rule import Finding, Meets, Num, Rule
 
 
 @quantity()
-def stale_hood(case: Case, fan: Fan) -> Neighbour:
+def stale_hood(case: Case, fan: Fan) -> Neighbor:
     """The exhaust hood of a recovery unit as seen from its intake."""
     drawn = case.design.openings
     used = uses(case, case.design)
@@ -27,7 +27,7 @@ def stale_hood(case: Case, fan: Fan) -> Neighbour:
     absent = [f"{fan.path}.{field}" for field, found in (("from", intakes), ("to", outlets)) if not found]
     if absent:
         raise Missing(*absent)
-    pairs = [neighbour(case, intake, outlet) for intake in intakes for outlet in outlets]
+    pairs = [neighbor(case, intake, outlet) for intake in intakes for outlet in outlets]
     return min(pairs, key=lambda each: each.distance.low)
 
 
@@ -36,7 +36,7 @@ def recovery_units(case: Case) -> list[Fan]:
     return [fan for fan in case.design.fans.values() if fan.role == "recovery"]
 
 
-def check(_fan: Fan, outlet: Neighbour, least: float, by_code: float, above: float) -> Meets | Finding:
+def check(_fan: Fan, outlet: Neighbor, least: float, by_code: float, above: float) -> Meets | Finding:
     """Leave what the code decides to its own rule; judge the rest by the usual distance."""
     apart = outlet.distance
     if apart.high < by_code - ROUNDING and outlet.rise.high < above - ROUNDING:

@@ -10,7 +10,7 @@ gas fitter may move meter or regulator.
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled, spoken_of
+from checker.quantities.clearances import Neighbor, asked_for, neighbors, numbers_of, settled, spoken_of
 from checker.quantities.opening_kinds import known_intakes
 from checker.rule import Finding, Meets, Rule
 
@@ -18,9 +18,9 @@ GAS_FITTINGS = frozenset({"gas meter", "gas regulator"})
 
 
 @quantity()
-def gas_fittings(case: Case, intake: Opening) -> list[Neighbour]:
+def gas_fittings(case: Case, intake: Opening) -> list[Neighbor]:
     """Gas meters and regulators around an intake."""
-    return neighbours(case, intake, GAS_FITTINGS)
+    return neighbors(case, intake, GAS_FITTINGS)
 
 
 def burns_gas(case: Case) -> bool:
@@ -43,7 +43,7 @@ def gas_is_near(case: Case, intake: Opening) -> bool:
     return burns_gas(case) or spoken_of(case, intake, GAS_FITTINGS)
 
 
-def check(_intake: Opening, around: list[Neighbour], unseen: list[str], least: float) -> Meets | Finding:
+def check(_intake: Opening, around: list[Neighbor], unseen: list[str], least: float) -> Meets | Finding:
     """Hold meter and regulator against the usual distance."""
     verdict = settled(around, least, unplaced=unseen)
     numbers = numbers_of(verdict, least)

@@ -9,7 +9,7 @@ close the soffit vents beside the terminal.
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled, spoken_of
+from checker.quantities.clearances import Neighbor, asked_for, neighbors, numbers_of, settled, spoken_of
 from checker.quantities.opening_kinds import ROOM_EXHAUSTS, of_kind, stated
 from checker.quantities.places import undecided
 from checker.rule import Finding, Meets, Rule
@@ -18,9 +18,9 @@ EAVE_VENTS = frozenset({"soffit vent"})
 
 
 @quantity()
-def eave_vents(case: Case, exhaust: Opening) -> list[Neighbour]:
+def eave_vents(case: Case, exhaust: Opening) -> list[Neighbor]:
     """The soffit vents around an exhaust."""
-    return neighbours(case, exhaust, EAVE_VENTS)
+    return neighbors(case, exhaust, EAVE_VENTS)
 
 
 @quantity()
@@ -45,7 +45,7 @@ def exhausts(case: Case) -> list[Opening]:
     return of_kind(case, ROOM_EXHAUSTS)
 
 
-def check(_exhaust: Opening, around: list[Neighbour], unseen: list[str], least: float) -> Meets | Finding:
+def check(_exhaust: Opening, around: list[Neighbor], unseen: list[str], least: float) -> Meets | Finding:
     """Hold the soffit vents against the usual distance."""
     verdict = settled(around, least, unplaced=unseen)
     numbers = numbers_of(verdict, least)

@@ -9,7 +9,7 @@ that it blows away from the unit.
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, neighbours, numbers_of, settled, spoken_of
+from checker.quantities.clearances import Neighbor, neighbors, numbers_of, settled, spoken_of
 from checker.quantities.opening_kinds import EXHAUSTS, of_kind
 from checker.rule import Finding, Meets, Rule
 
@@ -17,9 +17,9 @@ UNITS = frozenset({"outdoor unit"})
 
 
 @quantity()
-def outdoor_units(case: Case, exhaust: Opening) -> list[Neighbour]:
+def outdoor_units(case: Case, exhaust: Opening) -> list[Neighbor]:
     """The outdoor units around an exhaust."""
-    return neighbours(case, exhaust, UNITS)
+    return neighbors(case, exhaust, UNITS)
 
 
 def exhausts(case: Case) -> list[Opening]:
@@ -32,7 +32,7 @@ def a_unit_is_shown(case: Case, exhaust: Opening) -> bool:
     return spoken_of(case, exhaust, UNITS)
 
 
-def check(_exhaust: Opening, around: list[Neighbour], least: float) -> Meets | Finding:
+def check(_exhaust: Opening, around: list[Neighbor], least: float) -> Meets | Finding:
     """Hold the outdoor units against the usual distance."""
     verdict = settled(around, least)
     numbers = numbers_of(verdict, least)

@@ -10,7 +10,7 @@ unless the official agrees.
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, asked_for, neighbours, numbers_of, settled
+from checker.quantities.clearances import Neighbor, asked_for, neighbors, numbers_of, settled
 from checker.quantities.opening_kinds import THROUGH_THE_SHELL, is_mechanical, known_intakes, of_kind, uses
 from checker.rule import Finding, Meets, Rule
 
@@ -18,9 +18,9 @@ DRYERS = frozenset({"dryer exhaust"})
 
 
 @quantity()
-def dryer_exhausts(case: Case, intake: Opening) -> list[Neighbour]:
+def dryer_exhausts(case: Case, intake: Opening) -> list[Neighbor]:
     """The dryer exhausts around an intake."""
-    return neighbours(case, intake, DRYERS)
+    return neighbors(case, intake, DRYERS)
 
 
 @quantity()
@@ -46,7 +46,7 @@ def is_driven(case: Case, intake: Opening) -> bool:
 
 
 def check(
-    _intake: Opening, around: list[Neighbour], unseen: list[str], least: float, above: float
+    _intake: Opening, around: list[Neighbor], unseen: list[str], least: float, above: float
 ) -> Meets | Finding:
     """Hold every dryer exhaust against the distance, or against the height that frees it."""
     verdict = settled(around, least, rise=above, unplaced=unseen)

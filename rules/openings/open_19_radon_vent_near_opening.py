@@ -9,7 +9,7 @@ openings; those of adjacent buildings count too.
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, neighbours, numbers_of, settled, unseen_windows
+from checker.quantities.clearances import Neighbor, neighbors, numbers_of, settled, unseen_windows
 from checker.quantities.opening_kinds import OUTDOOR_INTAKES, of_kind, stated
 from checker.rule import Finding, Meets, Rule
 
@@ -17,9 +17,9 @@ WAYS_IN = OUTDOOR_INTAKES | {"window", "door"}
 
 
 @quantity()
-def ways_in(case: Case, vent: Opening) -> list[Neighbour]:
+def ways_in(case: Case, vent: Opening) -> list[Neighbor]:
     """Windows that open, doors and intakes around a radon vent."""
-    return neighbours(case, vent, WAYS_IN, lambda other: stated(case, other, "operable") is not False)
+    return neighbors(case, vent, WAYS_IN, lambda other: stated(case, other, "operable") is not False)
 
 
 @quantity()
@@ -34,7 +34,7 @@ def radon_vents(case: Case) -> list[Opening]:
 
 
 def check(
-    _vent: Opening, around: list[Neighbour], unseen: list[str], least: float, above: float
+    _vent: Opening, around: list[Neighbor], unseen: list[str], least: float, above: float
 ) -> Meets | Finding:
     """Hold every way in against the distance, or against the height that frees the vent."""
     verdict = settled(around, least, drop=above, unplaced=unseen)

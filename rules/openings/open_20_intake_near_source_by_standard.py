@@ -10,7 +10,7 @@ living space are free. Where the design is held against the code only, this does
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, Verdict, neighbours, numbers_of, settled
+from checker.quantities.clearances import Neighbor, Verdict, neighbors, numbers_of, settled
 from checker.quantities.opening_kinds import is_mechanical, kind, known_intakes, stated
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -18,15 +18,15 @@ SOURCES = frozenset({"exhaust", "kitchen exhaust", "dryer exhaust", "plumbing ve
 
 
 @quantity()
-def far_sources(case: Case, inlet: Opening) -> list[Neighbour]:
+def far_sources(case: Case, inlet: Opening) -> list[Neighbor]:
     """Sources that the whole distance counts for."""
-    return neighbours(case, inlet, SOURCES, lambda other: not eased(case, inlet, other))
+    return neighbors(case, inlet, SOURCES, lambda other: not eased(case, inlet, other))
 
 
 @quantity()
-def near_sources(case: Case, inlet: Opening) -> list[Neighbour]:
+def near_sources(case: Case, inlet: Opening) -> list[Neighbor]:
     """Dryer exhausts and sources through the roof, for an inlet in a wall."""
-    found = neighbours(case, inlet, SOURCES, lambda other: eased(case, inlet, other))
+    found = neighbors(case, inlet, SOURCES, lambda other: eased(case, inlet, other))
     return [each for each in found if each.opening is not None and not each.unsure]
 
 
@@ -49,7 +49,7 @@ def driven(case: Case, inlet: Opening) -> bool:
 
 
 def check(
-    _inlet: Opening, far: list[Neighbour], near: list[Neighbour], least: float, eased_to: float
+    _inlet: Opening, far: list[Neighbor], near: list[Neighbor], least: float, eased_to: float
 ) -> Meets | Finding:
     """Hold both groups against their distances."""
     verdicts: list[tuple[Verdict, float]] = [(settled(near, eased_to), eased_to), (settled(far, least), least)]

@@ -8,7 +8,7 @@ opening or move it; the plumber decides how.
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, neighbours, numbers_of, settled
+from checker.quantities.clearances import Neighbor, neighbors, numbers_of, settled
 from checker.quantities.opening_kinds import of_kind, stated
 from checker.rule import Finding, Meets, Rule
 
@@ -16,9 +16,9 @@ WAYS_IN = frozenset({"window", "door"})
 
 
 @quantity()
-def windows_nearby(case: Case, vent: Opening) -> list[Neighbour]:
+def windows_nearby(case: Case, vent: Opening) -> list[Neighbor]:
     """Windows that open and doors around a plumbing vent."""
-    return neighbours(case, vent, WAYS_IN, lambda other: stated(case, other, "operable") is not False)
+    return neighbors(case, vent, WAYS_IN, lambda other: stated(case, other, "operable") is not False)
 
 
 def plumbing_vents(case: Case) -> list[Opening]:
@@ -31,7 +31,7 @@ def near_a_window(case: Case, vent: Opening) -> bool:
     return bool(of_kind(case, WAYS_IN)) or any(word in WAYS_IN for word in vent.clear_of)
 
 
-def check(_vent: Opening, around: list[Neighbour], least: float, above: float) -> Meets | Finding:
+def check(_vent: Opening, around: list[Neighbor], least: float, above: float) -> Meets | Finding:
     """Hold every window and door against the distance, or against the height that frees the vent."""
     verdict = settled(around, least, drop=above)
     numbers = numbers_of(verdict, least)

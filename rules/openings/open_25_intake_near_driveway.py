@@ -9,7 +9,7 @@ The usual cause is a low intake on the wall beside the garage. Move it to anothe
 
 from checker.case import Case, quantity
 from checker.design.openings import Opening
-from checker.quantities.clearances import Neighbour, neighbours, numbers_of, settled, spoken_of
+from checker.quantities.clearances import Neighbor, neighbors, numbers_of, settled, spoken_of
 from checker.quantities.opening_kinds import known_intakes
 from checker.rule import Finding, Meets, Rule
 
@@ -17,9 +17,9 @@ DRIVEWAYS = frozenset({"driveway"})
 
 
 @quantity()
-def driveways(case: Case, intake: Opening) -> list[Neighbour]:
+def driveways(case: Case, intake: Opening) -> list[Neighbor]:
     """The driveways around an intake."""
-    return neighbours(case, intake, DRIVEWAYS)
+    return neighbors(case, intake, DRIVEWAYS)
 
 
 def is_spoken_of(case: Case, intake: Opening) -> bool:
@@ -27,7 +27,7 @@ def is_spoken_of(case: Case, intake: Opening) -> bool:
     return spoken_of(case, intake, DRIVEWAYS)
 
 
-def check(_intake: Opening, around: list[Neighbour], least: float) -> Meets | Finding:
+def check(_intake: Opening, around: list[Neighbor], least: float) -> Meets | Finding:
     """Hold every driveway against the distance."""
     verdict = settled(around, least)
     numbers = numbers_of(verdict, least)

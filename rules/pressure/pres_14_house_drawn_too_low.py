@@ -9,17 +9,27 @@ counted, beside what runs all day. Choose a smaller hood, or bring in make-up ai
 """
 
 from checker import each
-from checker.case import Case, Missing
+from checker.case import Case, Missing, quantity
 from checker.design import Design
 from checker.quantities.burners import most_sensitive
 from checker.quantities.combined_exhaust import largest_alone
-from checker.quantities.house_pressure import HousePressure, pressure_by_largest
+from checker.quantities.house_pressure import HousePressure
+from checker.quantities.known_exhaust import largest_pressure_at_least
 from checker.rule import Finding, Meets, Num, Rule
+
+
+@quantity()
+def drawn_by_largest(case: Case, design: Design) -> HousePressure:
+    """With the largest exhaust on demand and what runs all day."""
+    return largest_pressure_at_least(case, design, case.limit("house-drawn-down"))
 
 
 def has_no_lower_limit(case: Case, design: Design) -> bool:
     """No exhaust runs on demand, or a burner sets a lower limit, which is judged by itself."""
-    together = largest_alone(case, design)
+    try:
+        together = largest_alone(case, design)
+    except Missing:
+        together = drawn_by_largest(case, design).combination
     if together.net <= 0.0 or all(one.continuous or one.net <= 0.0 for one in together.running):
         return False
     try:
@@ -49,6 +59,6 @@ def check(_design: Design, drawn: HousePressure, limit: float) -> Meets | Findin
 
 RULE = Rule(
     code="PRES-14", name="house-drawn-too-low", severity="caution", since="0.1",
-    over=each.design, when=has_no_lower_limit, needs=(pressure_by_largest,), limits=("house-drawn-down",), check=check,
+    over=each.design, when=has_no_lower_limit, needs=(drawn_by_largest,), limits=("house-drawn-down",), check=check,
     answers=("C17",),
 )  # fmt: skip

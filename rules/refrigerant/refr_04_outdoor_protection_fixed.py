@@ -31,7 +31,7 @@ def check(line: RefrigerantLine, removable: float, limit: float) -> Meets | Find
 
 RULE = Rule(
     code="REFR-04", name="outdoor-protection-fixed", severity="correction", since="0.1",
-    over=drawn_lines, when=due("protection_removable", when=has_a_shield), needs=(given("protection_removable"),),
+    over=drawn_lines, when=due("protection_removable", when=has_a_shield, on_site=True), needs=(given("protection_removable"),),
     limits=("outdoor-protection-removable",), check=check, nothing="no refrigerant line is drawn",
     answers=("I02",),
 )  # fmt: skip

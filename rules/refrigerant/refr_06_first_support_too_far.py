@@ -26,6 +26,6 @@ def check(line: RefrigerantLine, distance: float, limit: float) -> Meets | Findi
 
 RULE = Rule(
     code="REFR-06", name="first-support-too-far", severity="correction", since="0.1",
-    over=drawn_lines, when=due("first_support"), needs=(given("first_support"),),
+    over=drawn_lines, when=due("first_support", on_site=True), needs=(given("first_support"),),
     limits=("line-first-support",), check=check, nothing="no refrigerant line is drawn", answers=("I04",),
 )  # fmt: skip

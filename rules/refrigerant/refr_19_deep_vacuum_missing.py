@@ -31,6 +31,6 @@ def check(system: System, state: str) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-19", name="deep-vacuum-missing", severity="caution", since="0.1",
-    over=systems, when=due("vacuum"), needs=(vacuum,), cites=("deep-vacuum",), check=check,
+    over=systems, when=due("vacuum", on_site=True), needs=(vacuum,), cites=("deep-vacuum",), check=check,
     nothing="no refrigerant line is drawn", answers=("I20",),
 )  # fmt: skip

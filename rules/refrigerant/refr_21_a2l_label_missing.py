@@ -31,6 +31,6 @@ def check(system: System, found: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-21", name="a2l-label-missing", severity="correction", since="0.1",
-    over=systems, when=due("label", when=is_mildly_flammable), needs=(labeled,), cites=("a2l-label",), check=check,
+    over=systems, when=due("label", when=is_mildly_flammable, on_site=True), needs=(labeled,), cites=("a2l-label",), check=check,
     nothing="no refrigerant line is drawn", answers=("I11", "Q10"),
 )  # fmt: skip

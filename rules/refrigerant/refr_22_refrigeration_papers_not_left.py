@@ -31,6 +31,6 @@ def check(system: System, found: bool) -> Meets | Finding:
 
 RULE = Rule(
     code="REFR-22", name="refrigeration-papers-not-left", severity="note", since="0.1",
-    over=systems, when=due("papers_left"), needs=(papers_left,), cites=("refrigeration-papers",), check=check,
+    over=systems, when=due("papers_left", on_site=True), needs=(papers_left,), cites=("refrigeration-papers",), check=check,
     nothing="no refrigerant line is drawn", answers=("I22", "Q10"),
 )  # fmt: skip

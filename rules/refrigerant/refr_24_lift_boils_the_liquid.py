@@ -10,16 +10,13 @@ counted here, so a small margin is none. Ductless units expand the liquid outdoo
 from checker.case import Case, given, quantity
 from checker.design.refrigerant import RefrigerantLine
 from checker.physics.refrigerant import lift_pressure, subcooling_for_lift
-from checker.quantities.refrigerant import designation, drawn_lines, indoor_units, system_of
+from checker.quantities.refrigerant import designation, drawn_lines, expands_indoors, system_of
 from checker.rule import Finding, Meets, Rule
-
-EXPANDS_INDOORS = ("air handler", "furnace", "air conditioner", "packaged unit")
 
 
 def lifts_liquid(case: Case, line: RefrigerantLine) -> bool:
     """Its subcooling is not stated, or no valve at its indoor unit depends on it."""
-    kinds = [unit.kind for unit in indoor_units(case, line)]
-    return any(kind in EXPANDS_INDOORS for kind in kinds) and case.maybe(line, "subcooling") is not None
+    return expands_indoors(case, line) and case.maybe(line, "subcooling") is not None
 
 
 @quantity("house_pressure", "density of the liquid x gravity x rise")

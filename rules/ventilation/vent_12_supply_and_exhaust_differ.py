@@ -1,4 +1,4 @@
-"""Supply and exhaust that run all day differ in a house that is said to be balanced.
+"""Supply and exhaust that run all day differ in a house that is balanced or not said to be anything else.
 
 A balanced system pushes in as much air as it takes out. What is left over goes through the cracks: too much
 exhaust draws cold air, soil gas and flue gas in; too much supply presses moist air into cold walls.
@@ -15,9 +15,9 @@ from checker.rule import Finding, Meets, Num, Rule
 
 
 def said_to_be_balanced(case: Case, design: Design) -> bool:
-    """The house is not said to be balanced, or one side alone runs, of which another rule speaks."""
-    said = design.house is not None and design.house.strategy in ("balanced", "balanced with recovery")
-    return said and moves_both_ways(case, design)
+    """The house is said to be ventilated in another way, or one side alone runs, of which another rule speaks."""
+    said = case.maybe(design.house, "strategy") if design.house is not None else None
+    return said in (None, "balanced", "balanced with recovery") and moves_both_ways(case, design)
 
 
 def check(_design: Design, supply: float, exhaust: float, tolerance: float) -> Meets | Finding:

@@ -15,7 +15,7 @@ from checker.quantities.ventilation import SLACK
 from checker.rule import Finding, Meets, Num, Rule
 
 
-def has_no_neighbour_to_borrow_from(case: Case, room: Room) -> bool:
+def has_no_neighbor_to_borrow_from(case: Case, room: Room) -> bool:
     """The room borrows its air from the room that it is open to."""
     try:
         return not room.open_to or airs_itself(case, room)
@@ -39,7 +39,7 @@ def check(room: Room, openable: float, floor: float, limit: float) -> Meets | Fi
 
 RULE = Rule(
     code="VENT-27", name="openable-window-too-small", severity="correction", since="0.1",
-    over=rooms_to_air, when=has_no_neighbour_to_borrow_from, needs=(openable_area, given("floor_area")),
+    over=rooms_to_air, when=has_no_neighbor_to_borrow_from, needs=(openable_area, given("floor_area")),
     limits=("natural-ventilation-share",), check=check,
     nothing="mechanical ventilation waives openable windows", answers=("A31",),
 )  # fmt: skip

@@ -1,6 +1,6 @@
 """On a winter design day cold outdoor air is let into a room where people sit or sleep.
 
-Air that enters much colder than the room falls to the floor and is felt as a draught, even at a low flow.
+Air that enters much colder than the room falls to the floor and is felt as a draft, even at a low flow.
 People then close the grille or stop the fan, and the ventilation is gone.
 
 Mix the outdoor air with room air before it is let in, warm it by a heater, recover heat, or let it into a
@@ -13,6 +13,7 @@ from checker.design.fans import Fan
 from checker.physics.air import sensible_heat_factor
 from checker.physics.mixing import mixed_temperature
 from checker.quantities.distribution import behind, deliveries, direct
+from checker.quantities.moist_air import pressure
 from checker.quantities.room_uses import room_use
 from checker.quantities.ventilating_handlers import winter_indoor, winter_outdoor
 from checker.quantities.whole_house import running, supply_of
@@ -57,6 +58,11 @@ def outdoor_air(case: Case, fan: Fan) -> float:
     return flow
 
 
+def heat_carried(case: Case, fan: Fan) -> float:
+    """Heat that the fan's air takes for each kelvin, W/K, in the air of the site."""
+    return sensible_heat_factor(pressure(case, case.design)) * outdoor_air(case, fan)
+
+
 @quantity("temperature", "outdoor air, mixed with room air or warmed where the design says so")
 def delivered(case: Case, fan: Fan) -> float:
     """Temperature at which the air is let in on the winter design day."""
@@ -67,20 +73,24 @@ def delivered(case: Case, fan: Fan) -> float:
     if way == "mixing":
         return mixed_temperature([(outdoor_air(case, fan), cold), (float(case.get(fan.tempering, "mixed_with")), room)])
     if way == "heater":
-        return cold + float(case.get(fan.tempering, "power")) / (sensible_heat_factor() * outdoor_air(case, fan))
+        return cold + float(case.get(fan.tempering, "power")) / heat_carried(case, fan)
     return cold
 
 
+@quantity("power", "air's heat factor at the site x airflow x (least temperature - outdoors)")
+def warming(case: Case, fan: Fan) -> float:
+    """Heat that brings the air to the least temperature at which it is not felt as a draft."""
+    lift = float(case.limit("delivered-air-temperature")) - winter_outdoor(case, fan)
+    return heat_carried(case, fan) * max(0.0, lift)
+
+
 def check(
-    fan: Fan, rooms: list[str], temperature: float, flow: float, cold: float, room: float, limit: float
+    fan: Fan, rooms: list[str], temperature: float, flow: float, cold: float, room: float, _warming: float, limit: float,
 ) -> Meets | Finding:
-    """The temperature against the least that is not felt as a draught."""
+    """The temperature against the least that is not felt as a draft."""
     if temperature >= limit - 1e-6:
         return Meets()
-    numbers = {
-        "heat": Num(sensible_heat_factor() * flow * (limit - cold), "power"),
-        "rooms": Num(", ".join(rooms[:3])),
-    }
+    numbers = {"rooms": Num(", ".join(rooms[:3]))}
     mix = ""
     if room > limit:
         numbers["mixed_with"] = Num(flow * (limit - cold) / (room - limit), "airflow")
@@ -88,13 +98,13 @@ def check(
     return Finding(
         f"at {{winter_outdoor}} outdoors {fan.name} lets {{outdoor_air}} into {{rooms}} at {{delivered}}, below {{limit}}",
         at="to",
-        help=mix + "warm it by {heat}, or let it into a closet or hall from which it seeps on",
+        help=mix + "warm it by {warming}, or let it into a closet or hall from which it seeps on",
         numbers=numbers,
     )
 
 
 RULE = Rule(
     code="VENT-33", name="cold-fresh-air-on-people", severity="caution", since="0.1",
-    over=supply_fans, needs=(rooms_with_people, delivered, outdoor_air, winter_outdoor, winter_indoor),
+    over=supply_fans, needs=(rooms_with_people, delivered, outdoor_air, winter_outdoor, winter_indoor, warming),
     limits=("delivered-air-temperature",), check=check, nothing="no supply fan without recovery runs all day",
 )  # fmt: skip

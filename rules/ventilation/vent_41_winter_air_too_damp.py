@@ -1,7 +1,7 @@
 """The ventilation carries out too little moisture, so that the house gets damp in winter.
 
 People, showers and cooking give off about 3 kg of water a day for each person. When too little air is exchanged
-for them, the indoor humidity rises above 60 % even on the driest day of the year, windows run with water and mould
+for them, the indoor humidity rises above 60 % even on the driest day of the year, windows run with water and mold
 grows in cold corners.
 
 Usual causes are a fan that is too small for the number of people, one that runs a few minutes each hour, or a core

@@ -1,7 +1,7 @@
 """At the indoor humidity in winter, water runs down the window glass.
 
 The inner face of a window is the coldest surface of most rooms. When the indoor humidity is higher than that face
-allows at the winter design temperature, glass and frame run with water, sills rot and seals grow mould. Frames and
+allows at the winter design temperature, glass and frame run with water, sills rot and seals grow mold. Frames and
 glass edges are colder than the middle that is reckoned here, so they sweat earlier.
 
 The glass is the weakest that the house states, else the weakest window of the envelope. The humidity is the one that

@@ -11,7 +11,7 @@ outgoing air, a dehumidifier, or less air on humid days where the code allows it
 from checker import each
 from checker.case import Case
 from checker.design import Design
-from checker.physics.air import HEAT_OF_VAPORISATION
+from checker.physics.air import HEAT_OF_VAPORIZATION
 from checker.quantities.latent_balance import (
     WATER_DENSITY,
     cooling_units,
@@ -37,7 +37,7 @@ def check(
     """Compare both loads with the latent capacity."""
     load = brought + people
     numbers = {"load": Num(load, "heat_rate"), "short": Num(load - capacity, "heat_rate")}
-    numbers["water"] = Num(max(0.0, load - capacity) / HEAT_OF_VAPORISATION / WATER_DENSITY, "moisture_flow")
+    numbers["water"] = Num(max(0.0, load - capacity) / HEAT_OF_VAPORIZATION / WATER_DENSITY, "moisture_flow")
     if load <= capacity * (1 + 1e-9):
         return Meets({"load": numbers["load"]})
     return Finding(

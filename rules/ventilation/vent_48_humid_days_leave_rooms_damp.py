@@ -13,7 +13,7 @@ air it takes out less in the rooms), a core that returns moisture to the outgoin
 from checker import each
 from checker.case import Case
 from checker.design import Design
-from checker.physics.air import HEAT_OF_VAPORISATION
+from checker.physics.air import HEAT_OF_VAPORIZATION
 from checker.quantities.humid_days import (
     Dried,
     cooling_units,
@@ -49,7 +49,7 @@ def check(
     numbers = {"taken": Num(taken, "heat_rate"), "run": Num(found.run_share, "share")}
     if taken >= load * (1 - 1e-9):
         return Meets(numbers)
-    numbers["water"] = Num((load - taken) / HEAT_OF_VAPORISATION / WATER_DENSITY, "moisture_flow")
+    numbers["water"] = Num((load - taken) / HEAT_OF_VAPORIZATION / WATER_DENSITY, "moisture_flow")
     numbers["first"] = Num("let the blower stop with the cooling, or " if blower_runs_on(design) else "")
     return Finding(
         "on a mild humid day {outdoor_air} of outdoor air and the people bring {moisture_load} of latent heat above "

@@ -40,7 +40,7 @@ def test_a_run_knows_the_words_of_a_duct() -> None:
 @pytest.mark.parametrize(
     ("data", "path", "help"),
     [
-        ({"site": {"zone": "5A"}}, "site.zone", "the key is `climate_zone`"),
+        ({"hoods": {"hood": {"height": "28 in"}}}, "hoods.hood.height", "the key is `mounting_height`"),
         ({"fans": {"bath": {"cfm": 50}}}, "fans.bath.cfm", "write it as a setting"),
         ({"house": {"bedroms": 2}}, "house.bedroms", "the nearest spelling is `bedrooms`"),
         ({"house": {"floor_area": "2", "000 sq ft": None}}, "house.000 sq ft", "without a comma"),

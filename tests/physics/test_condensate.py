@@ -4,7 +4,6 @@ import pytest
 
 from checker.physics.condensate import (
     drain_size,
-    flow_of_air,
     flow_of_coil,
     trap_drop,
     trap_seal,
@@ -54,7 +53,5 @@ def test_beyond_the_table() -> None:
 
 @pytest.mark.parametrize("wrong", [0.0, -1.0])
 def test_impossible_input(wrong: float) -> None:
-    with pytest.raises(ValueError, match="specific volume"):
-        flow_of_air(0.1, wrong, 0.002)
     with pytest.raises(ValueError, match="capacity"):
         drain_size(wrong, [(20 * TON, 0.75 * INCH)])

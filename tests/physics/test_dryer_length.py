@@ -5,7 +5,6 @@ import pytest
 from checker.physics.dryer_length import (
     FITTING_ALLOWANCES,
     Elbow,
-    allowed_straight,
     developed_length,
     fitting_allowance,
 )
@@ -16,10 +15,9 @@ FT = 0.3048
 
 def test_thirty_five_feet_less_fittings() -> None:
     fittings = [(Elbow("mitered", 4, 90), 3), (Elbow("mitered", 4, 45), 1)]
-    assert allowed_straight(35 * FT, fittings) / FT == pytest.approx(17.5)
+    assert fitting_allowance(fittings) / FT == pytest.approx(17.5)
     assert developed_length(17.5 * FT, fittings) / FT == pytest.approx(35.0)
-    assert allowed_straight(35 * FT, [(Elbow("mitered", 4, 90), 8)]) == 0.0
-    assert allowed_straight(35 * FT, []) == 35 * FT
+    assert fitting_allowance([]) == 0.0
 
 
 def test_an_elbow_without_an_allowance() -> None:
@@ -34,7 +32,6 @@ def test_an_elbow_without_an_allowance() -> None:
     [
         lambda: developed_length(-1.0, []),
         lambda: fitting_allowance([(Elbow("mitered", 4, 90), -1)]),
-        lambda: allowed_straight(0.0, []),
     ],
 )
 def test_impossible_input(call) -> None:

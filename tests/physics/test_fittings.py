@@ -9,7 +9,6 @@ from checker.physics.fittings import (
     contraction_coefficient,
     elbow_angle_factor,
     expansion_coefficient,
-    fitting_loss,
     gored_elbow_coefficient,
     on_other_section,
     opening_coefficient,
@@ -17,6 +16,7 @@ from checker.physics.fittings import (
     smooth_elbow_coefficient,
 )
 from checker.physics.friction import round_area
+from checker.physics.losses import Resistance
 from checker.physics.validity import OutOfRange
 
 CFM = 4.719474e-4
@@ -66,8 +66,8 @@ def test_expansion_and_contraction_against_fluids() -> None:
 
 def test_a_coefficient_moves_to_another_section() -> None:
     moved = on_other_section(0.48, round_area(0.15), round_area(0.20))
-    here = fitting_loss(0.48, 0.1, round_area(0.15))
-    assert fitting_loss(moved, 0.1, round_area(0.20)) == pytest.approx(here, rel=1e-12)
+    here = Resistance(0.48, round_area(0.15)).loss(0.1)
+    assert Resistance(moved, round_area(0.20)).loss(0.1) == pytest.approx(here, rel=1e-12)
 
 
 # Published table of transfer grille areas for 3 Pa, printed to 0.1 in2.
@@ -75,16 +75,13 @@ def test_a_coefficient_moves_to_another_section() -> None:
 def test_transfer_openings_by_the_orifice_equation(cfm: float, square_inches: float) -> None:
     # Q = 1.07 A sqrt(dp) in cfm, in2 and Pa is a discharge coefficient of 0.607 in air of 1.2 kg/m3.
     discharge = 1.07 * CFM / INCH**2 / sqrt(2 / 1.2041)
-    loss = fitting_loss(opening_coefficient(discharge), cfm * CFM, square_inches * INCH**2)
+    loss, _ = Resistance(opening_coefficient(discharge), square_inches * INCH**2).loss(cfm * CFM)
     assert loss == pytest.approx(3.0, rel=0.004)
 
 
 def test_signs_and_refusals() -> None:
-    assert fitting_loss(1.0, -0.1, 0.02) == -fitting_loss(1.0, 0.1, 0.02)
-    assert fitting_loss(-0.3, 0.1, 0.02) < 0.0
-    with pytest.raises(ValueError, match=r"below -0\.5"):
-        fitting_loss(-0.6, 0.1, 0.02)
+    assert Resistance(1.0, 0.02).loss(-0.1)[0] == -Resistance(1.0, 0.02).loss(0.1)[0]
     with pytest.raises(ValueError, match="must not exceed 1"):
         opening_coefficient(1.1)
     with pytest.raises(ValueError, match="area"):
-        fitting_loss(1.0, 0.1, 0.0)
+        Resistance(1.0, 0.0)

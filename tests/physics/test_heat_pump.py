@@ -13,6 +13,7 @@ from checker.physics.heat_pump import (
     part_load_factor,
     seasonal_energy,
     value_at,
+    values_beside,
 )
 from checker.physics.heating_season import season_bins
 from checker.physics.validity import OutOfRange
@@ -122,3 +123,13 @@ def test_a_table_with_one_temperature_twice_has_no_balance_point() -> None:
     twice = [PerformancePoint(280.0, 9000.0), PerformancePoint(280.0, 8000.0), PerformancePoint(265.0, 6000.0)]
     with pytest.raises(ValueError, match="two performance points"):
         balance_points(twice, HOUSE)
+
+
+def test_values_beside_a_temperature_are_those_of_the_points() -> None:
+    table = [(258.0, 3000.0), (265.0, 4000.0), (265.0, 4200.0), (281.0, 6000.0)]
+    assert values_beside(table, 265.0) == [4000.0, 4200.0]
+    assert values_beside(table, 260.0) == [3000.0, 4000.0, 4200.0]
+    assert values_beside(table, 255.0) == [3000.0]
+    assert values_beside(table, 290.0) == [6000.0]
+    with pytest.raises(ValueError, match="no performance point"):
+        values_beside([], 265.0)

@@ -4,7 +4,6 @@ import pytest
 
 from checker.physics.distribution_loss import distribution_loss_factor
 from checker.physics.heating_load import (
-    air_loss,
     buffer_temperature,
     edge_loss,
     require_winter,
@@ -15,10 +14,6 @@ from checker.physics.validity import OutOfRange
 def test_distribution_loss_between_steps() -> None:
     assert distribution_loss_factor("attic", "furnace", 1, 1.05, 0.08) == pytest.approx((0.27 + 0.145) / 2)
     assert distribution_loss_factor("attic", "furnace", 1, 5.0, 0.30) == pytest.approx(0.25)
-
-
-def test_recovery_saves_its_share() -> None:
-    assert air_loss(0.03, 294.0, 264.0, 0.75) == pytest.approx(0.25 * air_loss(0.03, 294.0, 264.0))
 
 
 def test_edge() -> None:

@@ -1,19 +1,15 @@
 """Leakage, leakage area and design-hour infiltration."""
 
-from math import sqrt
 
 import pytest
 
 from checker.physics.infiltration import (
     air_changes_from_flow,
-    combined_in_quadrature,
     combined_outdoor_air,
     design_infiltration,
     effective_leakage_area,
     flow_at_pressure,
     flow_from_air_changes,
-    normalized_leakage,
-    rule_of_thumb_infiltration,
 )
 from checker.physics.validity import OutOfRange
 
@@ -34,12 +30,6 @@ def test_power_law() -> None:
     assert flow_at_pressure(1.0, 0.0) == 0.0
 
 
-def test_normalized_leakage_definition() -> None:
-    # ASHRAE 62.2, 4.1.2: 1000 x area / floor area at a height of 2.5 m.
-    assert normalized_leakage(0.05, 200.0, 2.5) == pytest.approx(0.25)
-    assert normalized_leakage(0.05, 200.0, 5.0) == pytest.approx(0.25 * 2**0.4)
-
-
 def test_flue_raises_infiltration_and_has_a_limit() -> None:
     without = design_infiltration(0.05, 3.0, 25.0, "heating")
     assert design_infiltration(0.05, 3.0, 25.0, "heating", flue_area=0.01) > without
@@ -55,11 +45,6 @@ def test_fans_and_infiltration_together() -> None:
     assert combined_outdoor_air(0.040, 0.020, 0.050, balanced=0.010) == pytest.approx(0.085)
 
 
-def test_quadrature_is_a_different_answer() -> None:
-    assert combined_in_quadrature(0.040, 0.0, 0.030) == pytest.approx(0.050)
-    assert combined_in_quadrature(0.040, 0.020, 0.050, 0.010) == pytest.approx(sqrt(25e-4) + 0.030)
-
-
 @pytest.mark.parametrize("exponent", [0.49, 1.01])
 def test_exponent_outside_orifice_and_laminar(exponent: float) -> None:
     with pytest.raises(OutOfRange, match="exponent"):
@@ -71,8 +56,6 @@ def test_exponent_outside_orifice_and_laminar(exponent: float) -> None:
     [
         lambda: flow_from_air_changes(3.0, 0.0),
         lambda: air_changes_from_flow(-1.0, 100.0),
-        lambda: normalized_leakage(0.0, 100.0, 2.5),
-        lambda: rule_of_thumb_infiltration(1.0, 0.0),
         lambda: combined_outdoor_air(0.1, -0.1, 0.0),
         lambda: effective_leakage_area(0.1, density=0.0),
     ],

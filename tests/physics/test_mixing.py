@@ -11,7 +11,6 @@ from checker.physics.mixing import (
     mixed_temperature,
     outdoor_share_for_temperature,
     stream_of_airflow,
-    tempering_heat,
 )
 from checker.physics.psychrometrics import enthalpy, humidity_ratio, relative_humidity
 
@@ -67,15 +66,13 @@ def psychrolib_saturation(celsius: float) -> float:
     return float(psychrolib.GetSatHumRatio(celsius, SEA_LEVEL))
 
 
-def test_outdoor_share_and_tempering() -> None:
+def test_outdoor_share() -> None:
     # 0 F outdoors, 68 F return, furnace inlet at least 55 F: (68 - 55) / 68 = 19.1 % outdoor air.
     outdoor, indoor, least = (255.372, 293.150, 285.928)
     share = outdoor_share_for_temperature(outdoor, indoor, least)
     assert share == pytest.approx(13 / 68, rel=1e-3)
     assert mixed_temperature([(share, outdoor), (1 - share, indoor)]) == pytest.approx(least)
     assert outdoor_share_for_temperature(290.0, indoor, least) == 1.0
-    assert tempering_heat(0.1, 263.15, 288.15) == pytest.approx(0.1 * 1006 * 25)
-    assert tempering_heat(0.1, 293.15, 288.15) == 0.0
 
 
 def test_impossible_mixtures() -> None:

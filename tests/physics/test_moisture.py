@@ -1,28 +1,23 @@
 """Moisture balance of a house against published figures, a library's psychrometrics and its own inverse."""
 
-from math import exp
 
 import psychrolib
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
-from scipy.integrate import solve_ivp
 
 from checker.physics.air import STANDARD_DENSITY
+from checker.physics.condensation import humidity_at_surface, wall_surface_temperature
 from checker.physics.mixing import Stream, mix
 from checker.physics.moisture import (
     clear_room_air,
     exchange_for,
     humidity_ceiling,
-    humidity_ratio_after,
     latent_load,
     leaves_frost,
-    moisture_exchange,
     recovery_for,
     steady_humidity_ratio,
     steady_relative_humidity,
-    surface_humidity,
-    vapour_density,
 )
 from checker.physics.psychrometrics import dew_point, humidity_ratio
 from checker.physics.validity import NoSolution, OutOfRange
@@ -37,12 +32,6 @@ def kelvin(celsius: float) -> float:
     return celsius + 273.15
 
 
-def test_vapour_density_as_by_the_library() -> None:
-    ratio = psychrolib.GetHumRatioFromRelHum(25.0, 0.5, SEA_LEVEL)
-    volume = psychrolib.GetMoistAirVolume(25.0, ratio, SEA_LEVEL)
-    assert vapour_density(kelvin(25), 0.5) == pytest.approx(ratio / volume, rel=1e-3)
-
-
 def test_a_family_of_four() -> None:
     # Household moisture lists: four people give off about 12 kg a day; 35 L/s of air at 0 C 80 %, house at 21 C.
     outdoor = psychrolib.GetHumRatioFromRelHum(0.0, 0.8, SEA_LEVEL)
@@ -52,15 +41,6 @@ def test_a_family_of_four() -> None:
     humidity = steady_relative_humidity(kelvin(21), outdoor, 12 / DAY, exchange, SEA_LEVEL)
     assert humidity == pytest.approx(0.41, abs=0.005)
     assert humidity == pytest.approx(psychrolib.GetRelHumFromHumRatio(21.0, ratio, SEA_LEVEL), rel=1e-3)
-
-
-def test_a_core_that_returns_moisture_leaves_more_of_it() -> None:
-    # By hand: 0.05 kg/s through a core that returns 40 % carries out as much as 0.03 kg/s.
-    assert moisture_exchange(0.05, 0.05, 0.4) == pytest.approx(0.03)
-    # 0.02 kg/s of leakage beside it returns nothing.
-    assert moisture_exchange(0.07, 0.05, 0.4) == pytest.approx(0.05)
-    with pytest.raises(ValueError, match="through the core"):
-        moisture_exchange(0.04, 0.05, 0.4)
 
 
 def test_no_exchange_has_no_steady_humidity() -> None:
@@ -74,23 +54,6 @@ def test_a_dehumidifier_cannot_take_more_than_there_is() -> None:
         steady_humidity_ratio(0.001, -1e-4, 0.05)
 
 
-def test_transient_as_by_numerical_integration() -> None:
-    steady, start, exchange, mass = 0.006, 0.010, 0.03, 320.0
-    solved = solve_ivp(
-        lambda _t, w: [exchange * (steady - w[0]) / (2.0 * mass)], (0.0, 3 * 3600.0), [start], rtol=1e-9, atol=1e-12
-    )
-    ours = humidity_ratio_after(3 * 3600.0, start, steady, exchange, mass)
-    assert ours == pytest.approx(solved.y[0][-1], rel=1e-6)
-    # One time constant leaves 1/e of the difference.
-    after = humidity_ratio_after(2 * mass / exchange, start, steady, exchange, mass)
-    assert after - steady == pytest.approx((start - steady) * exp(-1))
-
-
-def test_sorption_below_the_air_itself_is_refused() -> None:
-    with pytest.raises(ValueError, match="sorption"):
-        humidity_ratio_after(60.0, 0.01, 0.005, 0.03, 300.0, sorption=0.5)
-
-
 def test_ceiling_by_glass() -> None:
     # By hand after ISO 13788: U 2.8 W/m2 K, film 0.13: glass at 21 - 0.364 x 31 = 9.716 C in a room at 21 C.
     glass = psychrolib.GetSatVapPres(9.716) / psychrolib.GetSatVapPres(21.0)
@@ -102,7 +65,8 @@ def test_ceiling_by_glass() -> None:
 
 def test_ceiling_against_mould() -> None:
     ceiling = humidity_ceiling(kelvin(20), kelvin(-5), 1.0, film=0.25, at_surface=0.8)
-    assert surface_humidity(kelvin(20), kelvin(-5), ceiling, 1.0, 0.25) == pytest.approx(0.8)
+    surface = wall_surface_temperature(kelvin(20), kelvin(-5), 1.0, 0.25)
+    assert humidity_at_surface(kelvin(20), ceiling, surface) == pytest.approx(0.8)
 
 
 def test_no_ceiling_where_it_is_warm_outside() -> None:
@@ -125,8 +89,7 @@ def test_exchange_is_the_inverse(wanted: float, outdoor: float, generation: floa
 
 def test_recovery_that_keeps_a_humidity() -> None:
     share = recovery_for(0.0045, 0.0005, 1e-4, dry_air=0.05, recovered=0.05)
-    exchange = moisture_exchange(0.05, 0.05, share)
-    assert steady_humidity_ratio(0.0005, 1e-4, exchange) == pytest.approx(0.0045)
+    assert steady_humidity_ratio(0.0005, 1e-4, 0.05 * (1 - share)) == pytest.approx(0.0045)
     assert recovery_for(0.002, 0.0005, 1e-4, dry_air=0.05, recovered=0.05) == 0.0
     with pytest.raises(NoSolution):
         recovery_for(0.0045, 0.0005, 1e-5, dry_air=0.05, recovered=0.04)

@@ -10,7 +10,7 @@ from hypothesis import strategies as st
 from scipy.optimize import brentq, fsolve
 
 from checker.physics.fan import FanCurve
-from checker.physics.friction import friction_per_metre, round_area, velocity_pressure
+from checker.physics.friction import friction_per_meter, round_area, velocity_pressure
 from checker.physics.losses import Device, Duct, Fan, Leak, Part, PressureRise, Resistance
 from checker.physics.network import Edge, Node, Solution, solve_network
 from checker.physics.validity import NoSolution, OutOfRange
@@ -31,7 +31,7 @@ def duct(diameter: float, length: float = 5.0, coefficient: float = 1.0) -> list
 def duct_loss(flow: float, diameter: float, length: float = 5.0, coefficient: float = 1.0) -> float:
     speed = flow / (pi * diameter**2 / 4)
     local = coefficient * velocity_pressure(speed) * np.sign(flow)
-    return length * friction_per_metre(flow, diameter, SMOOTH) + float(local)
+    return length * friction_per_meter(flow, diameter, SMOOTH) + float(local)
 
 
 def imbalance(nodes: Sequence[Node], edges: Sequence[Edge], solution: Solution) -> float:
@@ -65,7 +65,7 @@ def test_fan_against_one_duct() -> None:
     solution = solve_network([Node("in", 0.0), Node("out", 0.0)], [Edge("run", "in", "out", parts)])
 
     def surplus(flow: float) -> float:
-        friction = 13.4 * friction_per_metre(flow, 0.230, 0.15e-3, rho, mu)
+        friction = 13.4 * friction_per_meter(flow, 0.230, 0.15e-3, rho, mu)
         return CURVE.pressure(flow) - friction - 5.20 * velocity_pressure(flow / round_area(0.230), rho)
 
     assert solution.flows["run"] == pytest.approx(brentq(surplus, 0.1, 0.5, xtol=1e-13), abs=1e-8)
@@ -90,7 +90,7 @@ def test_branching_example_held_at_its_plenum_pressure() -> None:
         q2, q3, p = x[0] * 0.1, x[1] * 0.1, x[2] * 10
         return [
             0.1548 * INCH_WATER - p - duct_loss(q2 + q3, 10 * INCH, 50 * FOOT, 0.85),
-            p - 40 * FOOT * friction_per_metre(q2, 9 * INCH, SMOOTH),
+            p - 40 * FOOT * friction_per_meter(q2, 9 * INCH, SMOOTH),
             p - duct_loss(q3, 6 * INCH, 40 * FOOT, tee + 2 * 0.37),
         ]
 
@@ -155,7 +155,7 @@ def test_house_with_inlet(exhaust: float, feet: float, pressure: float, leaks: f
 
     def surplus(dp: float) -> float:
         through = brentq(
-            lambda q: feet * FOOT * friction_per_metre(q, 6 * INCH, SMOOTH) - dp, 0, 1, xtol=1e-15
+            lambda q: feet * FOOT * friction_per_meter(q, 6 * INCH, SMOOTH) - dp, 0, 1, xtol=1e-15
         )
         return through + 231 * CFM * (dp / 50) ** 0.65 - exhaust * CFM
 

@@ -12,9 +12,8 @@ from checker.physics.psychrometrics import (
     enthalpy,
     humidity_ratio,
     humidity_ratio_from_dew_point,
-    humidity_ratio_from_enthalpy,
     humidity_ratio_from_wet_bulb,
-    humidity_ratio_of_vapour,
+    humidity_ratio_of_vapor,
     relative_humidity,
     saturation_pressure,
     temperature_from_enthalpy,
@@ -117,7 +116,6 @@ def test_dew_point_and_enthalpy_return(state: tuple[float, float, float]) -> Non
     )
     heat = enthalpy(kelvin(celsius), ratio)
     assert temperature_from_enthalpy(heat, ratio) == pytest.approx(kelvin(celsius), abs=1e-9)
-    assert humidity_ratio_from_enthalpy(kelvin(celsius), heat) == pytest.approx(ratio, abs=1e-12)
 
 
 # The handbook's chapter 1 gives the error of the perfect gas as below 0.7 % from -50 to 50 C.
@@ -136,13 +134,11 @@ def test_impossible_states() -> None:
     with pytest.raises(ValueError, match="between 0 and 1"):
         humidity_ratio(293.15, 1.01, SEA_LEVEL)
     with pytest.raises(ValueError, match="not below the air pressure"):
-        humidity_ratio_of_vapour(SEA_LEVEL, SEA_LEVEL)
+        humidity_ratio_of_vapor(SEA_LEVEL, SEA_LEVEL)
     with pytest.raises(ValueError, match="above the dry bulb"):
         humidity_ratio_from_wet_bulb(293.15, 294.15, SEA_LEVEL)
     with pytest.raises(ValueError, match="below that of dry air"):
         humidity_ratio_from_wet_bulb(313.15, 278.15, SEA_LEVEL)
-    with pytest.raises(ValueError, match="below that of dry air"):
-        humidity_ratio_from_enthalpy(313.15, 0.0)
     with pytest.raises(ValueError, match="above saturation"):
         wet_bulb(293.15, 0.02, SEA_LEVEL)
     with pytest.raises(ValueError, match="humidity ratio"):

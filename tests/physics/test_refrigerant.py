@@ -50,7 +50,7 @@ def test_falling_liquid_needs_no_subcooling() -> None:
 
 
 def test_mass_flow_and_velocity() -> None:
-    # energy balance with CoolProp: 3 tons of R-410A, saturated vapour at 45 degF
+    # energy balance with CoolProp: 3 tons of R-410A, saturated vapor at 45 degF
     effect = PropsSI("H", "T", 280.35, "Q", 1, "R410A") - PropsSI("H", "T", AT_110F, "Q", 0, "R410A")
     flow = mass_flow("R410A", 10550.6, AT_110F)
     assert flow == pytest.approx(10550.6 / effect, rel=0.001)

@@ -5,19 +5,12 @@ import pytest
 from checker.physics.sizing import (
     airflow_per_capacity,
     altitude_factor,
-    size_ratio,
     temperature_rise,
 )
 
 BTUH = 0.29307107017
 CFM = 0.3048**3 / 60.0
 TON = 12_000 * BTUH
-
-
-def test_size_ratio() -> None:
-    assert size_ratio(24_000 * BTUH, 24_000 * BTUH) == 1.0
-    with pytest.raises(ValueError):
-        size_ratio(1.0, 0.0)
 
 
 def test_thin_air_rises_more() -> None:

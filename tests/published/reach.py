@@ -57,3 +57,55 @@ def unreached() -> list[str]:
         if isinstance(node, ast.FunctionDef) and not node.name.startswith("_")
     }  # fmt: skip
     return sorted(".".join(name) for name in functions - seen)
+
+
+Place = tuple[str, str]  # module as imported, name in it
+
+
+def names_in(file: Path) -> dict[Place, set[Place]]:
+    """For each name that a file defines at its top, what it names of the program's own modules."""
+    tree, module = parsed(file), ".".join(file.relative_to(ROOT).with_suffix("").parts)
+    imported, modules = dict[str, Place](), dict[str, str]()
+    for node in ast.walk(tree):
+        if isinstance(node, ast.ImportFrom) and (node.module or "").partition(".")[0] in ("checker", "rules"):
+            for each in node.names:
+                whole = f"{node.module}.{each.name}"
+                if (ROOT / f"{whole.replace('.', '/')}.py").exists():
+                    modules[each.asname or each.name] = whole
+                else:
+                    imported[each.asname or each.name] = (str(node.module), each.name)
+    own: dict[str, ast.stmt] = {}
+    for statement in tree.body:
+        if isinstance(statement, ast.FunctionDef | ast.ClassDef):
+            own[statement.name] = statement
+        elif isinstance(statement, ast.Assign | ast.AnnAssign):
+            targets = statement.targets if isinstance(statement, ast.Assign) else [statement.target]
+            own |= {each.id: statement for target in targets for each in ast.walk(target) if isinstance(each, ast.Name)}
+    known = {name: (module, name) for name in own} | imported
+    found: dict[Place, set[Place]] = {}
+    for name, statement in own.items():
+        named = {each.id for each in ast.walk(statement) if isinstance(each, ast.Name)} - {name}
+        found[module, name] = {known[each] for each in named & set(known)} | {
+            (modules[each.value.id], each.attr)
+            for each in ast.walk(statement)
+            if isinstance(each, ast.Attribute) and isinstance(each.value, ast.Name) and each.value.id in modules
+        }
+    return found
+
+
+def program() -> dict[Place, set[Place]]:
+    """What every name of rules, quantities and formulas names in turn."""
+    folders = ("checker/quantities", "checker/physics", "rules")
+    files = [file for folder in folders for file in sorted((ROOT / folder).rglob("*.py"))]
+    return {place: named for file in files for place, named in names_in(file).items()}
+
+
+def reached(graph: dict[Place, set[Place]], start: Place) -> set[Place]:
+    """Everything that a name leads to."""
+    seen, waiting = set[Place](), [start]
+    while waiting:
+        place = waiting.pop()
+        if place not in seen and place in graph:
+            seen.add(place)
+            waiting += graph[place]
+    return seen

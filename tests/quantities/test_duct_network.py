@@ -11,9 +11,10 @@ from checker.quantities.circuits import circuits
 from checker.quantities.duct_flow import run_flow, system_flow
 from checker.quantities.duct_graph import sketch, tree
 from checker.quantities.duct_joints import End
-from checker.quantities.duct_losses import duct_items, filter_item
+from checker.quantities.duct_losses import duct_items
 from checker.quantities.duct_sheet import available_bounds, effective_length_bounds
 from checker.quantities.duct_solution import division
+from checker.quantities.filter_losses import filter_item
 from checker.quantities.static_budget import clean_budget
 from tests.rules.case_files import case_of
 
@@ -150,8 +151,8 @@ def test_a_filter_at_another_airflow_lies_between_the_laws_of_its_kind() -> None
 
 
 def test_the_budget_is_the_worst_supply_run_and_the_worst_return_run_and_what_all_air_passes() -> None:
-    def run(start: str, end: str, metres: int) -> dict[str, Any]:
-        return {"from": start, "to": end, "size": "8 in", "length": f"{metres} m", "pieces": "none", "airflow": "150 cfm",
+    def run(start: str, end: str, meters: int) -> dict[str, Any]:
+        return {"from": start, "to": end, "size": "8 in", "length": f"{meters} m", "pieces": "none", "airflow": "150 cfm",
                 "material": "duct board"}  # fmt: skip
 
     runs = {"short": run("unit", "east", 5), "long": run("unit", "west", 20), "back": run("hall", "unit", 10)}

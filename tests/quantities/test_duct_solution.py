@@ -105,7 +105,7 @@ def test_a_tree_with_supply_and_return_agrees_with_scipy() -> None:
     assert found.low.flows["ducts.unit.runs.a"] == pytest.approx(a, rel=1e-6)
     assert found.low.flows["ducts.unit.runs.b"] == pytest.approx(b, rel=1e-6)
     assert found.low.rises["equipment.unit"] == pytest.approx(curve_pressure(a + b), rel=1e-6)
-    outlet = found.low.pressures[found.network.centre.end]
+    outlet = found.low.pressures[found.network.center.end]
     assert outlet == pytest.approx(curve_pressure(a + b) - friction(a + b, 9, 15) - 0.05 * INCH_OF_WATER
                                    * ((a + b) / (250 * CFM)) ** 2, rel=1e-6)  # fmt: skip
 

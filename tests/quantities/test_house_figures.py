@@ -7,6 +7,7 @@ import pytest
 from checker.case import Case, Missing, NotApplicable
 from checker.quantities import room_figures
 from checker.quantities.circuits import ducted_circuits
+from checker.quantities.distribution import deliveries
 from checker.quantities.duct_figures import (
     against_offer,
     critical_path,
@@ -15,7 +16,7 @@ from checker.quantities.duct_figures import (
     line_name,
     lines,
 )
-from checker.quantities.equipment import all_cooling, all_heating
+from checker.quantities.equipment import all_cooling, all_heating, heated_rooms
 from checker.quantities.equipment_figures import (
     balance_point,
     group_backup,
@@ -27,8 +28,10 @@ from checker.quantities.equipment_figures import (
 from checker.quantities.load_figures import stated_sum, told_load, usual_conditions
 from checker.quantities.load_parts import losses_of_rooms
 from checker.quantities.mode_figures import MOST_SHOWN, mode_net, mode_pressure, shown
-from checker.read import read_text
+from checker.quantities.outdoor_air import heating_air, room_airs
+from checker.read import read_file, read_text
 from checker.run import check_reading
+from tests.shown import ROOT
 
 CFM = 0.00047194745
 HEAD = "design_format: 1\nproject: {title: t, code: irc-2021}\n"
@@ -54,10 +57,45 @@ def case_of(text: str) -> Case:
 # rooms
 
 
-def test_a_fan_that_leads_to_several_rooms_without_flows_asks_for_them() -> None:
-    case = case_of(AIR)
-    with pytest.raises(Missing, match=r"rooms\.bed\.outdoor_air"):
+def test_a_fan_that_leads_to_several_rooms_without_flows_splits_by_their_volume_and_says_so() -> None:
+    case = case_of(AIR.replace("bedrooms: 2,", "bedrooms: 2, ceiling_height: 8 ft,"))
+    bed, den = case.design.rooms["bed"], case.design.rooms["den"]
+    assert room_figures.fresh_air(case, bed) == pytest.approx(40 * CFM * 120 / 420)
+    assert room_figures.fresh_air(case, den) == pytest.approx(40 * CFM * 300 / 420)
+    words = "outdoor air of fresh is split between bed, den by their volume"
+    assert room_figures.assumed_of_fresh_air(case, case.design) == (words,)
+    text = AIR.replace("bedrooms: 2,", "bedrooms: 2, ceiling_height: 8 ft,")
+    case = case_of(text.replace("living, floor_area: 300 ft2", "living"))
+    with pytest.raises(Missing, match=r"rooms\.den\.floor_area"):
         room_figures.fresh_air(case, case.design.rooms["bed"])
+
+
+def test_the_tally_and_the_loads_split_the_outdoor_air_alike() -> None:
+    checked = check_reading(read_file(str(ROOT / "samples/envelope-house.yaml")), [], "2026-01-01")
+    case = checked.case
+    assert case is not None
+    air = heating_air(case, case.design)
+    for room in heated_rooms(case):
+        _, through = room_airs(case, air, room)
+        led = sum(flow for _, flow in through)
+        if led > 0.0:
+            assert room_figures.fresh_air(case, room) == pytest.approx(led)
+    rooms = sum(sum(flow for _, flow in room_airs(case, air, room)[1]) for room in heated_rooms(case))
+    assert rooms == pytest.approx(50 * CFM)
+
+
+def test_a_recovery_unit_does_not_lead_outdoor_air_to_the_rooms_it_draws_from() -> None:
+    text = AIR.replace("role: supply, to: [bed, den],", "role: recovery, from: stale, to: [fresh-ducts],") + """\
+ducts:
+  fresh-ducts: {runs: {main: {from: fresh, to: bed, length: 10 ft, serves: [bed, den]}}}
+  stale: {mover: fresh, runs: {wet: {from: fresh, to: bath, length: 10 ft, serves: [bath, laundry]}}}
+"""
+    text = text.replace("  bath: {use", "  laundry: {use: laundry, floor_area: 60 ft2}\n  bath: {use")
+    case = case_of(text)
+    assert {each.room for each in deliveries(case, case.design)} == {"bed", "den"}
+    # drawn outwards from the unit without a side of its own, wet rooms are still what it draws from
+    case = case_of(text.replace("from: stale, to: [fresh-ducts]", "to: [fresh-ducts, stale]"))
+    assert {each.room for each in deliveries(case, case.design)} == {"bed", "den"}
 
 
 def test_a_fan_that_leads_to_one_room_gives_it_all() -> None:
@@ -120,6 +158,16 @@ hoods:
     together = next(mode for mode in shown(case).modes if "hood" in mode.name and "bath" not in mode.name)
     assert together.net_exhaust == pytest.approx(360 * CFM)
     assert mode_net(case, case.design, together) == pytest.approx(60 * CFM)
+
+
+def test_a_dryer_of_unknown_airflow_is_left_out_and_named() -> None:
+    case = case_of(AIR + "dryers: {dryer: {kind: vented}}\n")
+    found = shown(case)
+    assert found.without == ("dryers.dryer.airflow",)
+    assert [mode.name for mode in found.modes] == [mode.name for mode in shown(case_of(AIR)).modes]
+    assert mode_net(case, case.design, found.modes[0]) == pytest.approx(-40 * CFM)
+    with pytest.raises(Missing, match=r"hoods\.hood\.settings\.high\.airflow"):
+        shown(case_of(AIR + "dryers: {dryer: {kind: vented}}\nhoods: {hood: {settings: {high: tbd}}}\n"))
 
 
 def test_many_combinations_end_in_the_worst() -> None:

@@ -238,6 +238,32 @@ def test_nothing_is_guessed(change: dict[str, Any], missing: str) -> None:
     assert missing in gap.value.paths
 
 
+def test_a_basement_below_grade_adds_nothing_to_the_height_that_leaks() -> None:
+    """ASHRAE Handbook - Fundamentals 2021, chapter 17: leakage goes with 51 + 0.35 H dT; at 30 K 2.5 m give 77.25, 5 m 103.5."""
+    heights = [{}, {"height": "5 m"}, {"height": "5 m", "height_above_grade": "2.5 m"}]
+    low, high, above = (term(computed_heating(made, made.design).house, "outdoor air by leakage")
+                        for made in (case({"house": each}) for each in heights))  # fmt: skip
+
+    assert above == pytest.approx(low, rel=1e-12)
+    assert high / low == pytest.approx(103.5 / 77.25, rel=1e-6)
+    asked = case({"house": {"height_above_grade": "tbd"}})
+    with pytest.raises(Missing) as gap:
+        computed_heating(asked, asked.design)
+    assert gap.value.paths == ("house.height_above_grade",)
+
+
+def test_without_ceiling_heights_rooms_share_the_volume_of_the_house_by_floor_area() -> None:
+    """Leakage of 60 and 40 m2 under one cathedral ceiling: split as by their volumes of 150 and 100 m3."""
+    by_area = {"rooms": {name: {"volume": "(gone)", "floor_area": area} for name, area in (("day", "60 m2"), ("night", "40 m2"))}}
+    made, told = case(by_area), case()
+
+    assert room_heating_load(made, room(made, "day")) == pytest.approx(room_heating_load(told, room(told, "day")), rel=1e-9)
+    assert room_heating_load(made, room(made, "day")) > room_heating_load(made, room(made, "night"))
+    lacking = case(merged(by_area, {"house": {"volume": "(gone)"}}))
+    with pytest.raises(Missing):
+        room_heating_load(lacking, room(lacking, "day"))
+
+
 @pytest.mark.parametrize(
     ("change", "reason"),
     [

@@ -6,7 +6,7 @@ from typing import Any
 import pytest
 
 from checker.case import Case, Missing
-from checker.quantities.clearances import Neighbour, settled
+from checker.quantities.clearances import Neighbor, settled
 from checker.quantities.opening_kinds import is_mechanical, kind
 from checker.quantities.places import Span, bearing, distance_between, height_above
 from tests.rules.case_files import START, case_of, merged
@@ -93,8 +93,8 @@ def test_heights_stated_from_either_side() -> None:
 
 
 def test_an_offender_counts_before_what_is_missing() -> None:
-    known = Neighbour("near", None, Span(1.0, 1.0), Span(0.0, 0.0), Span(0.0, 0.0))
-    open_one = Neighbour("open", None, Span(0.0, inf, ("a.b",)), Span(-inf, inf), Span(-inf, inf))
+    known = Neighbor("near", None, Span(1.0, 1.0), Span(0.0, 0.0), Span(0.0, 0.0))
+    open_one = Neighbor("open", None, Span(0.0, inf, ("a.b",)), Span(-inf, inf), Span(-inf, inf))
     assert settled([open_one, known], 2.0).offends
     with pytest.raises(Missing) as gap:
         settled([open_one], 2.0)

@@ -36,8 +36,8 @@ def case(change: dict[str, Any]) -> Any:
 def ratio(dew_point: float, humidity: float = 1.0) -> float:
     """Humidity ratio at a dew point (or temperature and humidity) in F at sea level, by a Magnus formula."""
     celsius = (dew_point - 32) / 1.8
-    vapour = humidity * 611.2 * np.exp(17.62 * celsius / (243.12 + celsius))
-    return float(0.621945 * vapour / (101325 - vapour))
+    vapor = humidity * 611.2 * np.exp(17.62 * celsius / (243.12 + celsius))
+    return float(0.621945 * vapor / (101325 - vapor))
 
 
 def wanted(sensible: float, moisture: float, thaw: float) -> tuple[float, float, float]:

@@ -21,6 +21,8 @@ def build(case: Case) -> Section:
     if found.of > len(found.modes):
         some = f"{len(found.modes)} of {found.of} combinations"
         notes.append(f"{some}: one demand at a time beside what runs all day, and the worst.")
+    if found.without:
+        notes.append(f"Without what a dryer takes out, which is not stated: {', '.join(found.without)}.")
     always = dict.fromkeys(stream.label for mode in found.modes for stream in mode.running if stream.continuous)
     if always:
         notes.append(f"All day: {', '.join(always)}; a setting on demand takes the place of that of its own device.")

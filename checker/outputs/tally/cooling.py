@@ -1,10 +1,13 @@
-"""Sensible cooling loads: a row for each room, their sum, the house as one block; the latent load of the house."""
+"""Cooling loads, sensible by their causes and latent: a row for each room, their sum, the house as one block."""
+
+from functools import partial
 
 from checker.case import Case, NotApplicable
 from checker.design.rooms import Room
 from checker.outputs.tally.cells import NOTHING, Fact, Row, Section, Table, cell, cells
 from checker.outputs.tally.heating import parts
 from checker.outputs.tally.load_page import PER_AREA, SUPPLY, basis_notes, load_column, speaks_of_loads
+from checker.quantities.block_loads import block_gains
 from checker.quantities.cooling_terms import daily_range
 from checker.quantities.equipment import heated_rooms
 from checker.quantities.load_figures import (
@@ -19,8 +22,8 @@ from checker.quantities.load_figures import (
     told_load,
     usual_conditions,
 )
-from checker.quantities.load_parts import Gains, gains_of_rooms, house_gains, room_gains_by_part
-from checker.quantities.loads import block_cooling_latent
+from checker.quantities.load_parts import Gains, gains_of_rooms, latent_of_rooms, room_gains_by_part
+from checker.quantities.loads import block_cooling_latent, room_cooling_latent
 from checker.quantities.moist_air import indoor_summer, outdoor_summer
 from checker.quantities.stated_loads import stated_room_cooling
 
@@ -38,8 +41,8 @@ def build(case: Case) -> Section:
         raise NotApplicable("the file holds no envelope and states no cooling load")
     worked = case.design.envelope is not None
     columns = (
-        *(load_column(title) for title in PARTS.values()), load_column("sensible, worked out"), PER_AREA,
-        load_column("sensible, stated"), SUPPLY,
+        *(load_column(title) for title in PARTS.values()), load_column("sensible, worked out"),
+        load_column("latent"), PER_AREA, load_column("sensible, stated"), SUPPLY,
     ) if worked else (load_column("sensible, stated"), PER_AREA, SUPPLY)  # fmt: skip
     rows = [room_row(case, room, worked) for room in rooms]
     notes = basis_notes(cell(lambda: cooling_basis(case, case.design)), usual_conditions(case, "cooling")) if worked else []
@@ -65,7 +68,8 @@ def room_row(case: Case, room: Room, worked: bool) -> Row:
     if not worked:
         return Row(room.name, (cell(lambda: stated_room_cooling(case, room), "heat_rate"), area, air))
     causes = parts(cells(lambda: room_gains_by_part(case, room), Gains, *FIELDS))
-    return Row(room.name, (*causes, area, cell(lambda: told_load(case, room, "cooling_load"), "heat_rate"), air))
+    latent = cell(lambda: room_cooling_latent(case, room), "heat_rate")
+    return Row(room.name, (*causes, latent, area, cell(lambda: told_load(case, room, "cooling_load"), "heat_rate"), air))
 
 
 def sums(case: Case, worked: bool) -> list[Row]:
@@ -76,10 +80,13 @@ def sums(case: Case, worked: bool) -> list[Row]:
     if not worked:
         return [Row("all rooms", (stated, NOTHING, NOTHING), True), Row("the house", (paper, NOTHING, NOTHING), True)]
     together = parts(cells(lambda: gains_of_rooms(case, design), Gains, *FIELDS))
-    block = parts(cells(lambda: house_gains(case, design), Gains, *FIELDS))
+    block = parts(cells(lambda: block_gains(case, design), Gains, *FIELDS))
     apart = cell(lambda: cooling_difference(case, design), "share")
+    latent = cell(lambda: latent_of_rooms(case, design), "heat_rate")
+    whole = cell(lambda: block_cooling_latent(case, design), "heat_rate")
+    areas = [cell(partial(each, case, design), "heat_flux") for each in (rooms_cooling_per_area, house_cooling_per_area)]
     return [
-        Row("all rooms", (*together, cell(lambda: rooms_cooling_per_area(case, design), "heat_flux"), stated, NOTHING), True),
-        Row("as one block", (*block, cell(lambda: house_cooling_per_area(case, design), "heat_flux"), paper, NOTHING), True),
-        Row("difference", (*[NOTHING] * len(PARTS), apart, NOTHING, NOTHING, NOTHING), True),
+        Row("all rooms", (*together, latent, areas[0], stated, NOTHING), True),
+        Row("as one block", (*block, whole, areas[1], paper, NOTHING), True),
+        Row("difference", (*[NOTHING] * len(PARTS), apart, NOTHING, NOTHING, NOTHING, NOTHING), True),
     ]

@@ -16,7 +16,7 @@ MOST_MARKS = 10
 
 
 class Run(Record):
-    """Neighbouring cells from `first` to before `last` that show one text."""
+    """Neighboring cells from `first` to before `last` that show one text."""
 
     first: int
     last: int
@@ -97,7 +97,7 @@ class Grid:
         return "-" if found.state == IDLE else ""
 
     def runs(self, row: Row) -> list[Run]:
-        """The cells of a row, neighbours with the same reason as one."""
+        """The cells of a row, neighbors with the same reason as one."""
         found: list[Run] = []
         place = 0
         while place < len(row.cells):
@@ -123,7 +123,7 @@ class Grid:
         return text
 
     def room(self, first: int, last: int) -> int:
-        """Width of neighbouring columns."""
+        """Width of neighboring columns."""
         return sum(self.widths[first:last]) + self.gap * (last - first - 1)
 
     def lines(self) -> list[str]:

@@ -4,6 +4,7 @@ from checker.case import Case, NotApplicable
 from checker.design.rooms import Room
 from checker.outputs.tally.cells import NOTHING, Cell, Fact, Row, Section, Table, cell, cells
 from checker.outputs.tally.load_page import PER_AREA, SUPPLY, basis_notes, load_column, speaks_of_loads
+from checker.quantities.block_loads import block_losses
 from checker.quantities.equipment import heated_rooms
 from checker.quantities.load_figures import (
     blown_in,
@@ -17,7 +18,7 @@ from checker.quantities.load_figures import (
     told_load,
     usual_conditions,
 )
-from checker.quantities.load_parts import Losses, house_losses, losses_of_rooms, room_losses
+from checker.quantities.load_parts import Losses, losses_of_rooms, room_losses
 from checker.quantities.moist_air import indoor_winter, winter_design
 from checker.quantities.stated_loads import stated_room_heating
 
@@ -72,7 +73,7 @@ def sums(case: Case, worked: bool) -> list[Row]:
     if not worked:
         return [Row("all rooms", (stated, NOTHING, NOTHING), True), Row("the house", (paper, NOTHING, NOTHING), True)]
     together = parts(cells(lambda: losses_of_rooms(case, design), Losses, *FIELDS))
-    block = parts(cells(lambda: house_losses(case, design), Losses, *FIELDS))
+    block = parts(cells(lambda: block_losses(case, design), Losses, *FIELDS))
     apart = cell(lambda: heating_difference(case, design), "share")
     return [
         Row("all rooms", (*together, cell(lambda: rooms_heating_per_area(case, design), "heat_flux"), stated, NOTHING), True),

@@ -2,10 +2,11 @@
 
 from checker.case import Case, NotApplicable
 from checker.design.rooms import Room
-from checker.outputs.tally.cells import Cell, Column, Row, Section, Table, cell, lacking
+from checker.outputs.tally.cells import KNOWN, Cell, Column, Row, Section, Table, cell, lacking
 from checker.quantities.load_figures import blown_in
 from checker.quantities.room_figures import (
     all_day_exhaust,
+    assumed_of_fresh_air,
     fresh_air,
     fresh_share,
     most_exhaust,
@@ -26,8 +27,11 @@ def build(case: Case) -> Section:
     rows = tuple(Row(room.name, room_cells(case, room)) for room in case.design.rooms.values())
     if all(lacking(row.cells) for row in rows):
         raise NotApplicable("no air of any room is described" if rows else "no room is described")
-    notes = ("By the door: what leaves a closed room by it; below zero, what must come in. Outdoor air is averaged over time.",)
-    return Section("", "", (), (Table("room", COLUMNS, rows),), notes)
+    notes = ["By the door: what leaves a closed room by it; below zero, what must come in. Outdoor air is averaged over time."]
+    assumed = cell(lambda: assumed_of_fresh_air(case, case.design))
+    if assumed.state == KNOWN and assumed.value:
+        notes.append(f"Assumed: {'; '.join(assumed.value)}.")
+    return Section("", "", (), (Table("room", COLUMNS, rows),), tuple(notes))
 
 
 def room_cells(case: Case, room: Room) -> tuple[Cell, ...]:
