@@ -7,18 +7,26 @@ The usual cause is the large figure on the box, which holds at 0.1 in. Take the 
 the fan's data sheet or from the directory of certified products, and choose the fan by it.
 """
 
-from checker.case import Case, quantity
+from checker.case import Case, Missing, path_of, quantity
 from checker.design.fans import Fan
 from checker.quantities.exhaust_end import bath_fans, takes_out
-from checker.quantities.fan_ratings import SLACK, Rated, flow_rated_at, rated_points
+from checker.quantities.fan_ratings import SLACK, Rated, flow_rated_at, rated_points, speaks_of_a_point
 from checker.quantities.movers import is_continuous
 from checker.rule import Finding, Meets, Num, Rule
 
 
 @quantity()
 def listed_airflow(case: Case, fan: Fan) -> Rated:
-    """The airflow listed at the code's static pressure or more, else at the highest that is stated."""
-    return flow_rated_at(rated_points(case, fan), case.limit("bath-fan-rating-static"))
+    """The airflow listed at the code's static pressure or more, else at the highest that is listed.
+
+    Where a fan works at less pressure than that tells nothing of its listing.
+    """
+    static = case.limit("bath-fan-rating-static")
+    found = flow_rated_at(rated_points(case, fan), static)
+    listed = fan.rating is not None and speaks_of_a_point(case, fan.rating)
+    if found.static < static * (1 - SLACK) and not listed:
+        raise Missing(path_of(fan, "rating"))
+    return found
 
 
 @quantity()
