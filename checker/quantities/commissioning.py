@@ -2,15 +2,13 @@
 
 from functools import partial
 
-from checker.case import CannotJudge, Case, NotApplicable, either, path_of, quantity
+from checker.case import CannotJudge, Case, either, path_of, quantity
 from checker.codebook import converted
 from checker.design.commissioning import Commissioning
 from checker.design.equipment import Equipment
 from checker.design.fields import Airflow, TemperatureDifference
 from checker.quantities.sizing import unit_airflow
 from checker.record import Record
-
-NO_GRADE = "III"
 
 
 class Measured(Record):
@@ -41,12 +39,10 @@ class Grade(Record):
 
 
 def grade_limit(case: Case, measured: Measured, key: str, dimension: str) -> Grade:
-    """The limit of the grade that the papers claim, else of grade II. NotApplicable for grade III, which has none."""
-    claimed = case.maybe(measured.values, "grade")
-    if claimed == NO_GRADE:
-        raise NotApplicable("grade III has no limit")
-    word = str(claimed or "II")
-    return Grade(word, float(converted(case.limit(key)[word], dimension)), claimed is not None, dimension)
+    """The limit of the grade that the papers claim, else of grade II, the widest: grade III has none of its own."""
+    claimed, limits = case.maybe(measured.values, "grade"), case.limit(key)
+    word = str(claimed) if claimed in limits else "II"
+    return Grade(word, float(converted(limits[word], dimension)), claimed == word, dimension)
 
 
 @quantity("airflow")

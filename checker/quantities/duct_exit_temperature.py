@@ -19,8 +19,8 @@ from checker.quantities.duct_flow import system_flow
 from checker.quantities.duct_graph import Branch, tree
 from checker.quantities.duct_scope import mover_or_none
 from checker.quantities.duct_surface import capacity_flow, insulation
-from checker.quantities.equipment import gives
-from checker.quantities.heat_pump import heat_at_design
+from checker.quantities.equipment import burns, gives, is_heat_pump
+from checker.quantities.heat_pump import compressor_capacity, heat_at_design, helped_by_fuel
 from checker.quantities.moist_air import (
     air_density,
     indoor_summer,
@@ -41,7 +41,17 @@ class Span(Record):
     warmest: Temperature
 
 
-@quantity("temperature", "stated; else entering air + heat output / what the air carries for each kelvin")
+def output_without_backup(case: Case, mover: Equipment) -> float:
+    """Heat in W of a unit whose backup rests: what the compressor alone gives, since backup runs only now and then.
+
+    Backup is all there is where the compressor is off; a flame takes the place of the compressor.
+    """
+    if is_heat_pump(case, mover) and not burns(mover) and not helped_by_fuel(case, mover):
+        return compressor_capacity(case, mover) or heat_at_design(case, mover)
+    return heat_at_design(case, mover)
+
+
+@quantity("temperature", "stated; else entering air + heat output without backup / what the air carries for each kelvin")
 def heated_air_at_unit(case: Case, system: DuctSystem) -> float:
     """Supply air where it leaves the unit on the winter design day. Raises Missing for its temperature."""
     stated = case.maybe(system, "greatest_supply_temperature")
@@ -49,7 +59,7 @@ def heated_air_at_unit(case: Case, system: DuctSystem) -> float:
         return float(stated)
     output, mover = case.maybe(system, "heat_output"), mover_or_none(case, system)
     if output is None and isinstance(mover, Equipment) and gives(case, mover, "heating"):
-        output = heat_at_design(case, mover)
+        output = output_without_backup(case, mover)
     if output is None:
         raise Missing(path_of(system, "greatest_supply_temperature"))
     if output <= 0.0:

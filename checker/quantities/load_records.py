@@ -45,7 +45,7 @@ class Factor(Record):
         elif self.dimension == "heat_rate":
             shown = heat(self.value, system)
         elif self.dimension == "temperature_difference" and system == "trade":
-            shown = f"{self.value * 1.8:.1f} degF"
+            shown = f"{self.value * 1.8:.1f} delta_degF"
         elif self.dimension:
             shown = show(self.value, self.dimension, system)
         else:

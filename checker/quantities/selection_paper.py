@@ -44,6 +44,13 @@ class Figure(Record):
     what: str
 
 
+class Amount(Record):
+    """The value of a figure, in SI units of its dimension."""
+
+    value: float
+    dimension: str
+
+
 OF_THE_DESIGN = {
     "winter_outdoor": "the outdoor temperature in winter", "summer_outdoor": "the outdoor temperature in summer",
     "heating": "the heating capacity at design", "cooling_total": "the total cooling capacity",
@@ -108,10 +115,15 @@ ROUTES: dict[str, Callable[[Case, Equipment], float]] = {
 }
 
 
+def amount(figure: Figure, value: float) -> Amount:
+    """A value with the dimension of a figure."""
+    return Amount(value, DIMENSIONS.get(figure.field, "heat_rate"))
+
+
 @quantity()
-def designed(case: Case, figure: Figure) -> float:
+def designed(case: Case, figure: Figure) -> Amount:
     """The figure of the design beside that of the selection. Raises Missing."""
-    return float(ROUTES[figure.field](case, selected(case, figure.paper)))
+    return amount(figure, float(ROUTES[figure.field](case, selected(case, figure.paper))))
 
 
 def beside_design(case: Case) -> list[Figure]:

@@ -1,6 +1,6 @@
 """Whole-dwelling rates by ASHRAE 62.2: total, leakage credit, and what cycled fans are worth there."""
 
-from checker.case import CannotJudge, Case, NotApplicable, gather, quantity
+from checker.case import CannotJudge, Case, Missing, NotApplicable, gather, path_of, quantity
 from checker.design.site import Site
 from checker.each import blank
 from checker.physics.ventilation_rate import (
@@ -67,6 +67,18 @@ def checked_cycle(case: Case, part: Running, year: int) -> None:
         )
 
 
+def height_above_grade(case: Case) -> float:
+    """Height that the credit rests on, m: above grade alone. Raises Missing where a basement may be part of it."""
+    house, envelope = house_of(case), case.design.envelope
+    walls = envelope is not None and bool(envelope.below_grade_walls)
+    if case.speaks_of(house, "height_above_grade") or not (walls or case.maybe(house, "foundation") == "basement"):
+        return stack_height(case, case.design)
+    if house.height is None and all(case.speaks_of(house, field) for field in ("stories", "ceiling_height")):
+        stories, ceiling = case.all(house, "stories", "ceiling_height")  # stories count above grade alone
+        return float(stories * ceiling)
+    raise Missing(path_of(house, "height_above_grade"))
+
+
 @quantity("airflow", "0.052 x Q50 x wsf x (height / 8.2 ft)^0.4", "ASHRAE 62.2, 4.1.2")
 def mean_infiltration(case: Case, node: object) -> float:
     """Infiltration averaged over the year, by airtightness, weather and height."""
@@ -75,7 +87,7 @@ def mean_infiltration(case: Case, node: object) -> float:
         [
             lambda: leakage_flow(case, node),
             lambda: float(case.get(site, "weather_factor")),
-            lambda: stack_height(case, case.design),
+            lambda: height_above_grade(case),
         ]
     )
     if weather <= 0 or height <= 0:

@@ -1,7 +1,7 @@
 """The airflow of a heating and cooling system, as measured, is far from its design.
 
 Capacity, comfort and noise all hang on the airflow of the blower. A grade of installation allows some difference from
-the design; where none is claimed the wider one counts here.
+the design; where none is claimed, or grade III, which has no limit, the wider one counts here.
 
 Set the blower speed, or find what resists: a filter, a closed damper, a crushed duct. Then measure again.
 """

@@ -1,7 +1,8 @@
 """The blower, as measured, takes much power for the air that it moves.
 
 A blower with a controlled motor holds its airflow against narrow ducts by taking more power, so the airflow looks
-right and the bill does not. The grades of installation therefore limit the power for each flow as well.
+right and the bill does not. The grades of installation therefore limit the power for each flow as well; where none is
+claimed, or grade III, which has no limit, the wider one counts here.
 
 Widen filter and return, open what is closed, and measure again.
 """

@@ -70,9 +70,9 @@ def check(point: ControlPoint, spoken: str, stages: frozenset[str], steps: list[
         )  # fmt: skip
     if steps:
         return Finding(
-            "{name} cannot move its set points by {step} degF for the utility",
-            at="demand_response_steps", help="choose a thermostat that moves by 1, 2, 3 and 4 degF",
-            numbers={**numbers, "step": Num(steps[0])},
+            "{name} cannot move its set points by {step} for the utility",
+            at="demand_response_steps", help="choose a thermostat that moves by 1, 2, 3 and 4 delta_degF",
+            numbers={**numbers, "step": Num(steps[0] * KELVIN, "temperature_difference")},
         )  # fmt: skip
     return Meets(numbers)
 

@@ -3,7 +3,8 @@
 A heat pump warms its air far less than a furnace, and a long or bare duct takes part of that. Air below about 90 degF
 still heats the room, but on skin it feels cool where it blows on a bed, a sofa or somebody who steps out of the shower.
 
-The air is reckoned on the winter design day from the output and the airflow of the unit, less what the runs lose.
+The air is reckoned on the winter design day from the output and the airflow of the unit, less what the runs lose;
+electric backup is left out as long as the compressor runs, for it rests most of the time.
 Insulate the duct, bring it inside, let the unit run at a lower airflow within its maker's range, or set the outlets so
 that they blow along a wall or floor and not on people.
 """

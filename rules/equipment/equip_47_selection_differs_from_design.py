@@ -7,14 +7,14 @@ Bring both to one figure; the maker's table at the design conditions decides whi
 """
 
 from checker.case import Case, quantity
-from checker.quantities.selection_paper import DIMENSIONS, Figure, beside_design, designed, selected
+from checker.quantities.selection_paper import Amount, Figure, amount, beside_design, designed, selected
 from checker.rule import Finding, Meets, Num, Rule
 
 
 @quantity()
-def on_paper(case: Case, figure: Figure) -> float:
+def on_paper(case: Case, figure: Figure) -> Amount:
     """The figure of the selection."""
-    return float(case.get(figure.paper, figure.field))
+    return amount(figure, float(case.get(figure.paper, figure.field)))
 
 
 @quantity()
@@ -24,13 +24,13 @@ def name_of_unit(case: Case, figure: Figure) -> str:
 
 
 def check(
-    figure: Figure, paper: float, design: float, unit: str, degrees: float, air: float, share: float
+    figure: Figure, paper: Amount, design: Amount, unit: str, degrees: float, air: float, share: float
 ) -> Meets | Finding:
     """Apart by more than the tolerance of its kind."""
-    of = DIMENSIONS.get(figure.field, "heat_rate")
-    numbers = {"stated": Num(paper, of), "designed": Num(design, of), "unit": Num(unit), "what": Num(figure.what)}
-    most = degrees if of == "temperature" else (air if of == "airflow" else share) * max(abs(paper), abs(design))
-    if abs(paper - design) <= most * (1 + 1e-9):
+    of, stated, drawn = paper.dimension, paper.value, design.value
+    numbers = {"stated": Num(stated, of), "designed": Num(drawn, of), "unit": Num(unit), "what": Num(figure.what)}
+    most = degrees if of == "temperature" else (air if of == "airflow" else share) * max(abs(stated), abs(drawn))
+    if abs(stated - drawn) <= most * (1 + 1e-9):
         return Meets(numbers)
     return Finding(
         "the selection of {unit} has {stated} for {what}; the design has {designed}",

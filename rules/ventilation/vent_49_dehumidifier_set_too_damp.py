@@ -55,5 +55,5 @@ def check(unit: Equipment, found: float, limit: float) -> Meets | Finding:
 RULE = Rule(
     code="VENT-49", name="dehumidifier-set-too-damp", severity="note", since="0.1",
     over=set_dehumidifiers, needs=(set_point,), limits=("summer-humidity-most",), check=check,
-    nothing="no dehumidifier states its set point", answers=("Q14",),
+    nothing="no dehumidifier that dries the rooms states its set point", answers=("Q14",),
 )  # fmt: skip
