@@ -36,6 +36,13 @@ def level_at_distance(level: float, distance: float, other_distance: float) -> f
     return level - 20.0 * log10(other_distance / distance)
 
 
+def distance_of_level(level: float, distance: float, other_level: float) -> float:
+    """Distance in m at which a point source in the open has fallen to `other_level` dB; `level_at_distance` turned round."""
+    require_finite(level=level, other_level=other_level)
+    require_positive(distance=distance)
+    return distance * float(10.0 ** ((level - other_level) / 20.0))
+
+
 def level_from_power(power_level: float, distance: float) -> float:
     """Sound pressure level in dB at a distance in m from a source on the ground of a sound power level in dB.
 

@@ -33,6 +33,12 @@ class Extent(Record):
     asked: tuple[str, ...] = ()
 
 
+def is_named_size(case: Case, unit: Equipment, capacity: Capacity, value: float) -> bool:
+    """Whether a capacity is, to half a percent, the rated one or the nominal size of the unit."""
+    named = (case.maybe(capacity, "rated"), case.maybe(unit, "nominal"))
+    return any(abs(value - float(each)) <= 0.005 * float(each) for each in named if each is not None)
+
+
 def cooling_of(case: Case, unit: Equipment) -> Capacity:
     """The cooling capacity of a unit, or of its outdoor unit where it alone states one."""
     if unit.cooling is None:

@@ -9,9 +9,10 @@ cold do keep their rated capacity.
 """
 
 from checker.case import Case, Missing, quantity
-from checker.design.equipment import Capacity, Equipment
+from checker.design.equipment import Equipment
 from checker.quantities.equipment import is_heat_pump
 from checker.quantities.heat_pump import RATING_TEMPERATURE
+from checker.quantities.sizing import is_named_size
 from checker.quantities.ventilation_standard import site_of
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -31,12 +32,6 @@ def is_colder_than_rating(case: Case, unit: Equipment) -> bool:
     return design is None or design < (RATING_TEMPERATURE - case.limit("well-below-rating")) * (1 - 1e-9)
 
 
-def named_size(case: Case, unit: Equipment, heating: Capacity) -> list[float]:
-    """Rated and nominal capacity, where stated."""
-    values = (case.maybe(heating, "rated"), case.maybe(unit, "nominal"))
-    return [float(value) for value in values if value is not None]
-
-
 @quantity()
 def basis(case: Case, unit: Equipment) -> str:
     """Where the capacity at design comes from; taken to be the table where it differs from rating and size."""
@@ -46,7 +41,7 @@ def basis(case: Case, unit: Equipment) -> str:
     if stated is not None:
         return str(stated)
     at_design = float(case.get(heating, "at_design"))
-    if any(abs(at_design - each) <= 0.005 * each for each in named_size(case, unit, heating)):
+    if is_named_size(case, unit, heating, at_design):
         raise Missing(f"{heating.path}.basis")
     return "performance table"
 
@@ -61,12 +56,12 @@ def check(unit: Equipment, source: str, capacity: float) -> Meets | Finding:
     """A rating or nominal size is the finding."""
     if source == "performance table":
         return Meets()
-    word = "its nominal size" if source == "nominal" else "its rating at 47 degF"
+    word = "its nominal size" if source == "nominal" else "its rating at {rated_at}"
     return Finding(
-        "{unit} is counted with {stated_at_design} on the winter design day, which is {word}",
+        "{unit} is counted with {stated_at_design} on the winter design day, which is " + word,
         at="heating.basis",
         help="take the capacity at the winter design temperature from the maker's performance table",
-        numbers={"unit": Num(unit.name), "word": Num(word)},
+        numbers={"unit": Num(unit.name), "rated_at": Num(RATING_TEMPERATURE, "temperature")},
     )
 
 

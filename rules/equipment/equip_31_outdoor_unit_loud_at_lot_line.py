@@ -9,6 +9,7 @@ ordinance.
 """
 
 from checker.design.equipment import Equipment
+from checker.physics.sound import distance_of_level
 from checker.quantities.outdoor_unit import (
     level_at_lot_line,
     sound_field,
@@ -22,7 +23,7 @@ def check(unit: Equipment, level: float, distance: float, most: float) -> Meets 
     """Compare the level there with the usual limit."""
     numbers = {
         "unit": Num(unit.name),
-        "far_enough": Num(distance * float(10.0 ** ((level - most) / 20.0)), "length"),
+        "far_enough": Num(distance_of_level(level, distance, most), "length"),
     }
     if level <= most + 1e-9:
         return Meets(numbers)

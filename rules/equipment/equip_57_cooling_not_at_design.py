@@ -11,7 +11,7 @@ from checker.case import Case, Missing, either, path_of, quantity
 from checker.design.equipment import Equipment
 from checker.quantities.cooling_capacity import has_cooling_table, summer_outdoor
 from checker.quantities.equipment import gives
-from checker.quantities.sizing import cooling_of
+from checker.quantities.sizing import cooling_of, is_named_size
 from checker.quantities.ventilation_standard import site_of
 from checker.rule import Finding, Meets, Num, Rule
 
@@ -61,8 +61,7 @@ def cooling_basis(case: Case, unit: Equipment) -> str:
     stated, counted = case.maybe(cooling, "basis"), counted_cooling(case, unit)
     if stated is not None:
         return str(stated)
-    named = [float(value) for value in (case.maybe(cooling, "rated"), case.maybe(unit, "nominal")) if value is not None]
-    if any(abs(counted - each) <= 0.005 * each for each in named):
+    if is_named_size(case, unit, cooling, counted):
         raise Missing(path_of(cooling, "basis"))
     return "performance table"
 
@@ -71,12 +70,12 @@ def check(unit: Equipment, source: str, _capacity: float, outdoor: float) -> Mee
     """A rating or nominal size is the finding."""
     if source == "performance table" or outdoor <= COOLING_RATING:
         return Meets()
-    word = "its nominal size" if source == "nominal" else "its rating at 95 degF"
+    word = "its nominal size" if source == "nominal" else "its rating at {rated_at}"
     return Finding(
-        "{unit} is counted with {counted_cooling} of cooling at {summer_outdoor} outdoors, which is {word}",
+        "{unit} is counted with {counted_cooling} of cooling at {summer_outdoor} outdoors, which is " + word,
         at="cooling.basis",
         help="take the capacity at {summer_outdoor} from the maker's performance table",
-        numbers={"unit": Num(unit.name), "word": Num(word)},
+        numbers={"unit": Num(unit.name), "rated_at": Num(COOLING_RATING, "temperature")},
     )
 
 
